@@ -1,0 +1,12 @@
+package hingeleaf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class SmokeTest {
+  @Test
+  void one() {
+    assertThat(1 + 1).isEqualTo(2);
+  }
+}
