@@ -1,0 +1,84 @@
+package hingeleaf.card;
+
+import hingeleaf.geom.Box;
+import hingeleaf.geom.Region;
+import hingeleaf.geom.Ring;
+import hingeleaf.geom.Segment;
+import hingeleaf.stock.Grain;
+import hingeleaf.stock.Stock;
+import java.util.List;
+
+/**
+ * A flat piece as it is cut: the one truth that all else reads.
+ *
+ * <p>Frame: origin at the lower left of the outline's box, x right, y up, seen on its front.
+ *
+ * @param id unique in the card; what joins and findings call it
+ * @param name as the maker reads it
+ * @param stock what it is cut from
+ * @param grain which way the grain should run in it
+ * @param shape outline and apertures
+ * @param slits cuts that take nothing out
+ * @param scores fold lines
+ * @param labels names of the panels between the scores; every panel has one
+ * @param inks what is printed on it
+ * @param origin path in the design from which it comes
+ */
+public record Piece(
+    String id,
+    String name,
+    Stock stock,
+    Grain grain,
+    Region shape,
+    List<Segment> slits,
+    List<Score> scores,
+    List<Label> labels,
+    List<Ink> inks,
+    String origin) {
+  public Piece {
+    slits = List.copyOf(slits);
+    scores = List.copyOf(scores);
+    labels = List.copyOf(labels);
+    inks = List.copyOf(inks);
+  }
+
+  /** A piece with no score: one panel, named like the piece. */
+  public static Piece flat(
+      String id, String name, Stock stock, Grain grain, Region shape, Label label, String origin) {
+    return new Piece(
+        id, name, stock, grain, shape, List.of(), List.of(), List.of(label), List.of(), origin);
+  }
+
+  public List<Ring> apertures() {
+    return shape.holes();
+  }
+
+  public Box box() {
+    return shape.box();
+  }
+
+  /** Size as cut, mm. */
+  public double width() {
+    return box().width();
+  }
+
+  public double height() {
+    return box().height();
+  }
+
+  /** Mass in g from true area and grammage, before glue and ink. */
+  public double mass() {
+    return shape.area() * stock.grammage() * 1e-6;
+  }
+
+  public Score score(String name) {
+    return scores.stream()
+        .filter(s -> s.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(id + " has no score " + name));
+  }
+
+  public Piece withInks(List<Ink> more) {
+    return new Piece(id, name, stock, grain, shape, slits, scores, labels, more, origin);
+  }
+}

@@ -1,0 +1,100 @@
+package hingeleaf.geom;
+
+/**
+ * A rigid motion of space: a rotation (row-major 3 x 3) followed by a translation, {@code p -> R p
+ * + t}, in mm.
+ *
+ * <p>{@code a.then(b)} is b after a. Rotations are taken as given: callers build them from the
+ * factories, so they are orthonormal to rounding.
+ */
+public record Rigid(
+    double xx,
+    double xy,
+    double xz,
+    double yx,
+    double yy,
+    double yz,
+    double zx,
+    double zy,
+    double zz,
+    Vec3 shift) {
+  public static final Rigid IDENTITY = new Rigid(1, 0, 0, 0, 1, 0, 0, 0, 1, Vec3.ZERO);
+
+  public static Rigid translation(Vec3 by) {
+    return new Rigid(1, 0, 0, 0, 1, 0, 0, 0, 1, by);
+  }
+
+  /** The motion that takes x, y, z and the origin to three orthonormal axes and a point. */
+  public static Rigid frame(Vec3 origin, Vec3 x, Vec3 y, Vec3 z) {
+    return new Rigid(x.x(), y.x(), z.x(), x.y(), y.y(), z.y(), x.z(), y.z(), z.z(), origin);
+  }
+
+  /**
+   * Rotation by {@code angle} rad about the line through two points, right-handed about the
+   * direction from the first to the second (Rodrigues).
+   */
+  public static Rigid rotation(Vec3 from, Vec3 to, double angle) {
+    Vec3 u = to.minus(from).unit();
+    double c = Math.cos(angle);
+    double s = Math.sin(angle);
+    double k = 1 - c;
+    double x = u.x();
+    double y = u.y();
+    double z = u.z();
+    Rigid r =
+        new Rigid(
+            c + k * x * x,
+            k * x * y - s * z,
+            k * x * z + s * y,
+            k * x * y + s * z,
+            c + k * y * y,
+            k * y * z - s * x,
+            k * x * z - s * y,
+            k * y * z + s * x,
+            c + k * z * z,
+            Vec3.ZERO);
+    return r.shifted(from.minus(r.apply(from)));
+  }
+
+  private Rigid shifted(Vec3 by) {
+    return new Rigid(xx, xy, xz, yx, yy, yz, zx, zy, zz, shift.plus(by));
+  }
+
+  public Vec3 apply(Vec3 p) {
+    return turn(p).plus(shift);
+  }
+
+  /** A point of the plane z = 0. */
+  public Vec3 apply(Vec2 p) {
+    return new Vec3(
+        xx * p.x() + xy * p.y() + shift.x(),
+        yx * p.x() + yy * p.y() + shift.y(),
+        zx * p.x() + zy * p.y() + shift.z());
+  }
+
+  /** The rotation alone, for directions. */
+  public Vec3 turn(Vec3 v) {
+    return new Vec3(
+        xx * v.x() + xy * v.y() + xz * v.z(),
+        yx * v.x() + yy * v.y() + yz * v.z(),
+        zx * v.x() + zy * v.y() + zz * v.z());
+  }
+
+  /** This motion first, {@code next} after it. */
+  public Rigid then(Rigid next) {
+    Vec3 cx = next.turn(new Vec3(xx, yx, zx));
+    Vec3 cy = next.turn(new Vec3(xy, yy, zy));
+    Vec3 cz = next.turn(new Vec3(xz, yz, zz));
+    return frame(next.apply(shift), cx, cy, cz);
+  }
+
+  public Rigid inverse() {
+    Rigid t = new Rigid(xx, yx, zx, xy, yy, zy, xz, yz, zz, Vec3.ZERO);
+    return t.shifted(t.apply(shift).times(-1));
+  }
+
+  /** Where the z axis points: the front of a piece that this motion places. */
+  public Vec3 normal() {
+    return new Vec3(xz, yz, zz);
+  }
+}
