@@ -12,6 +12,7 @@ import hingeleaf.geom.Box;
 import hingeleaf.geom.Overlay;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
+import hingeleaf.geom.Tolerance;
 import hingeleaf.geom.Vec2;
 import hingeleaf.stock.Grain;
 import hingeleaf.stock.Stock;
@@ -21,7 +22,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What is fixed to the panels of a base: mats, windows, cut-outs, words and the message panel. */
-final class Attachments {
+final class Fittings {
   /**
    * Mats stay this far from the edge of a panel and from glue strips: common practice, no source.
    */
@@ -42,7 +43,7 @@ final class Attachments {
   private final Bearings bearings;
   private final String glue;
 
-  Attachments(Assembly card, Bearings bearings, String glue) {
+  Fittings(Assembly card, Bearings bearings, String glue) {
     this.card = card;
     this.bearings = bearings;
     this.glue = glue;
@@ -51,9 +52,12 @@ final class Attachments {
   /**
    * A panel glued on a face.
    *
-   * @param width null for the largest that leaves glue strips and edges free
+   * @param width null for the largest that leaves glue strips and a border free
    * @param height likewise
-   * @param reveal how far its openings stand back from the panel's own, mm
+   * @param at of its middle from the middle of the panel's free part
+   * @param border how much of the panel shows round a mat whose size is left to us, mm
+   * @param opening centred on the panel; empty for the panel's own, a reveal wider
+   * @param origin path in the design
    */
   record Mat(
       String name,
@@ -62,11 +66,14 @@ final class Attachments {
       Stock stock,
       @Nullable Double width,
       @Nullable Double height,
-      double reveal,
+      Vec2 at,
+      double border,
+      List<Region> opening,
+      double raisedBy,
       String origin) {}
 
   /** A clear sheet behind all apertures of a panel. */
-  record Window(String name, Surface on, Stock stock, String origin) {}
+  record Window(String name, Surface on, Stock stock, double overlap, String origin) {}
 
   /**
    * A loose ornament.
@@ -77,6 +84,7 @@ final class Attachments {
   record CutOut(
       String name,
       Surface on,
+      Face face,
       Vec2 at,
       Region shape,
       Stock stock,
@@ -92,6 +100,7 @@ final class Attachments {
   record Words(
       String text,
       Surface on,
+      Face face,
       Vec2 at,
       double height,
       String colour,
@@ -99,9 +108,6 @@ final class Attachments {
       double raisedBy,
       String origin) {}
 
-  /** A panel to write on, on the outside of the back. */
-  record Message(
-      Surface on, Stock stock, @Nullable Double width, @Nullable Double height, String origin) {}
 
   /** The free part of a panel's face: inside its edges, clear of the glue strips. */
   static Box free(Surface s, Face face) {
@@ -129,27 +135,42 @@ final class Attachments {
 
   void add(Mat m) {
     Box free = free(m.on(), m.face());
-    double mostWide = free.width() - 2 * MAT_CLEAR_MM;
-    double mostHigh = free.height() - 2 * MAT_CLEAR_MM;
-    double w = m.width() == null ? bearings.down(mostWide) : m.width();
-    double h = m.height() == null ? bearings.down(mostHigh) : m.height();
-    if (w > free.width() + 1e-9 || h > free.height() + 1e-9 || w <= 0 || h <= 0) {
+    double w =
+        m.width() == null ? bearings.down(free.width() - 2 * m.border()) : m.width();
+    double h =
+        m.height() == null ? bearings.down(free.height() - 2 * m.border()) : m.height();
+    Vec2 c = free.centre().plus(m.at());
+    Box box = new Box(c.x() - w / 2, c.y() - h / 2, c.x() + w / 2, c.y() + h / 2);
+    if (!(w > 0) || !(h > 0) || !holds(free, box)) {
       card.report(matOverStrip(m, w, h, free));
       return;
     }
-    Vec2 centre = free.centre();
-    Box box =
-        new Box(centre.x() - w / 2, centre.y() - h / 2, centre.x() + w / 2, centre.y() + h / 2);
-    List<Region> openings =
-        m.on().openings().isEmpty()
-            ? List.of()
-            : Overlay.grown(
-                m.on().openings().stream().map(r -> Region.of(r.anticlockwise())).toList(),
-                m.reveal());
-    if (!bordersOpenings(m, box, openings)) {
-      return;
+    List<Region> openings = openings(m, box);
+    if (bordersOpenings(m, box, openings)) {
+      flat(m.name(), m.stock(), box, openings, m.origin(), m.on(), m.face(), m.raisedBy());
     }
-    flat(m.name(), m.stock(), box, openings, m.origin(), m.on(), m.face(), 0);
+  }
+
+  private static boolean holds(Box outer, Box inner) {
+    double eps = Tolerance.LENGTH_MM;
+    return inner.minX() >= outer.minX() - eps
+        && inner.maxX() <= outer.maxX() + eps
+        && inner.minY() >= outer.minY() - eps
+        && inner.maxY() <= outer.maxY() + eps;
+  }
+
+  /** The openings of a mat, where the mat reaches them at all. */
+  private List<Region> openings(Mat m, Box box) {
+    List<Region> cut =
+        !m.opening().isEmpty()
+            ? m.opening()
+            : m.on().openings().isEmpty()
+                ? List.of()
+                : Overlay.grown(
+                    m.on().openings().stream().map(r -> Region.of(r.anticlockwise())).toList(),
+                    REVEAL_MM);
+    Region mat = Region.of(Ring.rectangle(box.minX(), box.minY(), box.maxX(), box.maxY()));
+    return cut.stream().filter(o -> Overlay.overlap(o, mat)).toList();
   }
 
   private Problem matOverStrip(Mat m, double w, double h, Box free) {
@@ -196,7 +217,7 @@ final class Attachments {
                     + m.stock().title()
                     + " needs "
                     + bearings.say(m.stock().leastBorder())
-                    + " - make the reveal or the opening smaller"));
+                    + " - make the opening smaller"));
         return false;
       }
     }
@@ -217,8 +238,8 @@ final class Attachments {
     for (Ring r : w.on().openings()) {
       box = box.union(r.box());
     }
-    Box panel = w.on().box().grown(-MAT_CLEAR_MM);
-    Box lap = box.grown(WINDOW_LAP_MM);
+    Box panel = w.on().box().grown(-WINDOW_CLEAR_MM);
+    Box lap = box.grown(w.overlap());
     Box clear =
         new Box(
             Math.max(lap.minX(), panel.minX()),
@@ -233,7 +254,8 @@ final class Attachments {
     Region placed = c.shape().moved(centre);
     Box box = placed.box();
     Vec2 corner = new Vec2(-box.minX(), -box.minY());
-    Region shape = placed.moved(corner);
+    Region seen = placed.moved(corner);
+    Region shape = outwards(c.face(), c.stock()) ? mirror(seen, box.width()) : seen;
     Piece piece =
         Piece.flat(
             c.name(),
@@ -249,7 +271,7 @@ final class Attachments {
       return;
     }
     if (card.add(piece)) {
-      glue(piece, c.on(), Face.FRONT, corner, bearing, c.raisedBy(), c.origin());
+      glue(piece, c.on(), c.face(), corner, bearing, c.raisedBy(), c.origin());
       card.add(
           new Surface(
               c.name(),
@@ -309,7 +331,16 @@ final class Attachments {
                   + w.on().name()
                   + " - make them smaller or move them"));
     }
-    card.ink(w.on().piece(), new Ink(w.text(), Face.FRONT, placed, w.colour(), w.origin()));
+    card.ink(w.on().piece(), new Ink(w.text(), w.face(), mirrored(w, placed), w.colour(), w.origin()));
+  }
+
+  /** Letters on the back read right to one who turns the card over: mirrored in the piece's frame. */
+  private static List<Region> mirrored(Words w, List<Region> placed) {
+    if (w.face() == Face.FRONT) {
+      return placed;
+    }
+    double twice = 2 * w.on().point(w.at()).x();
+    return placed.stream().map(r -> r.map(p -> new Vec2(twice - p.x(), p.y()))).toList();
   }
 
   /** Words on a strip of their own: a quarter of their height to spare all round. */
@@ -324,31 +355,10 @@ final class Attachments {
     Region strip = Region.of(Ring.rectangle(-width / 2, -height / 2, width / 2, height / 2));
     String name = "words " + w.text();
     Vec2 middle = box.centre();
-    add(new CutOut(name, w.on(), w.at(), strip, carrier, w.raisedBy(), w.origin()));
+    add(new CutOut(name, w.on(), w.face(), w.at(), strip, carrier, w.raisedBy(), w.origin()));
     Vec2 move = new Vec2(width / 2, height / 2).minus(middle);
     List<Region> placed = letters.stream().map(r -> r.moved(move)).toList();
     card.ink(name, new Ink(w.text(), Face.FRONT, placed, w.colour(), w.origin()));
-  }
-
-  void add(Message m) {
-    Box free = m.on().box();
-    double w = m.width() == null ? bearings.down(free.width() * 0.8) : m.width();
-    double h = m.height() == null ? bearings.down(free.height() * 0.8) : m.height();
-    if (w > free.width() + 1e-9 || h > free.height() + 1e-9) {
-      card.report(
-          Problem.blocks(
-              "message-too-large",
-              "message",
-              m.origin(),
-              "message: a panel of "
-                  + bearings.units().size(w, h)
-                  + " is larger than the back, "
-                  + bearings.units().size(free.width(), free.height())));
-      return;
-    }
-    Vec2 c = free.centre();
-    Box box = new Box(c.x() - w / 2, c.y() - h / 2, c.x() + w / 2, c.y() + h / 2);
-    flat("message", m.stock(), box, List.of(), m.origin(), m.on(), Face.BACK, 0);
   }
 
   /**
@@ -397,9 +407,10 @@ final class Attachments {
       String origin) {
     Vec2 centre = piece.box().centre();
     Vec2 onPanel = centre.minus(corner);
-    boolean outwards = face == Face.BACK && !piece.stock().clear();
+    boolean outwards = outwards(face, piece.stock());
     Face touches = face == Face.BACK && !outwards ? Face.FRONT : Face.BACK;
     Region touch = bearing.isEmpty() ? piece.shape() : bearing.get(0).moved(corner);
+    touch = outwards ? mirror(touch, piece.width()) : touch;
     Patch a = new Patch(piece.id(), "panel", touches, touch, centre, ALONG);
     Patch b =
         new Patch(
