@@ -17,8 +17,8 @@ public final class NearestWord {
 
   /**
    * The nearest of the right words, if one is near enough: at most a third of its letters, or one
-   * in a short word, differ. The first of several equally near. Capitals, spaces and underlines
-   * count little.
+   * in a short word, differ. The first of several equally near; failing that, one that is the
+   * other's beginning. Capitals, spaces and underlines count little.
    */
   public static Optional<String> to(String wrong, Collection<String> right) {
     if (wrong.isEmpty() || wrong.length() > LONGEST) {
@@ -33,7 +33,15 @@ public final class NearestWord {
         best = word;
       }
     }
-    return Optional.ofNullable(best);
+    return Optional.ofNullable(best).or(() -> beginning(plain(wrong), right));
+  }
+
+  /** The first word that begins like the wrong one, or that the wrong one begins with. */
+  private static Optional<String> beginning(String wrong, Collection<String> right) {
+    return right.stream()
+        .filter(w -> Math.min(w.length(), wrong.length()) >= 2)
+        .filter(w -> plain(w).startsWith(wrong) || wrong.startsWith(plain(w)))
+        .findFirst();
   }
 
   private static String plain(String word) {
