@@ -23,13 +23,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What is fixed to the panels of a base: mats, windows, cut-outs, words and the message panel. */
 final class Fittings {
-  /**
-   * Mats stay this far from the edge of a panel and from glue strips: common practice, no source.
-   */
-  static final double MAT_CLEAR_MM = 1;
-
-  /** How far a window reaches past its aperture on every side: common practice, no source. */
-  static final double WINDOW_LAP_MM = 5;
+  /** A window stays this far from the folds at the panel's edges: common practice, no source. */
+  static final double WINDOW_CLEAR_MM = 1;
 
   /** How much of the frame's own card a mat shows around an opening when nobody says otherwise. */
   static final double REVEAL_MM = 3;
@@ -108,7 +103,6 @@ final class Fittings {
       double raisedBy,
       String origin) {}
 
-
   /** The free part of a panel's face: inside its edges, clear of the glue strips. */
   static Box free(Surface s, Face face) {
     Box b = s.box();
@@ -135,10 +129,8 @@ final class Fittings {
 
   void add(Mat m) {
     Box free = free(m.on(), m.face());
-    double w =
-        m.width() == null ? bearings.down(free.width() - 2 * m.border()) : m.width();
-    double h =
-        m.height() == null ? bearings.down(free.height() - 2 * m.border()) : m.height();
+    double w = m.width() == null ? bearings.down(free.width() - 2 * m.border()) : m.width();
+    double h = m.height() == null ? bearings.down(free.height() - 2 * m.border()) : m.height();
     Vec2 c = free.centre().plus(m.at());
     Box box = new Box(c.x() - w / 2, c.y() - h / 2, c.x() + w / 2, c.y() + h / 2);
     if (!(w > 0) || !(h > 0) || !holds(free, box)) {
@@ -331,10 +323,13 @@ final class Fittings {
                   + w.on().name()
                   + " - make them smaller or move them"));
     }
-    card.ink(w.on().piece(), new Ink(w.text(), w.face(), mirrored(w, placed), w.colour(), w.origin()));
+    card.ink(
+        w.on().piece(), new Ink(w.text(), w.face(), mirrored(w, placed), w.colour(), w.origin()));
   }
 
-  /** Letters on the back read right to one who turns the card over: mirrored in the piece's frame. */
+  /**
+   * Letters on the back read right to one who turns the card over: mirrored in the piece's frame.
+   */
   private static List<Region> mirrored(Words w, List<Region> placed) {
     if (w.face() == Face.FRONT) {
       return placed;
@@ -380,16 +375,26 @@ final class Fittings {
         new Region(
             Ring.rectangle(0, 0, box.width(), box.height()),
             openings.stream().map(r -> r.outer().moved(corner)).toList());
+    Region cut = outwards(face, stock) ? mirror(shape, box.width()) : shape;
     Piece piece =
-        Piece.flat(
-            name, name, stock, Grain.ANY, shape, new Label("panel", insideOf(shape)), origin);
+        Piece.flat(name, name, stock, Grain.ANY, cut, new Label("panel", insideOf(cut)), origin);
     if (!card.add(piece)) {
       return;
     }
     Region placed = shape.moved(corner.times(-1));
     glue(piece, on, face, corner, bearing(on, placed), raisedBy, origin);
     card.add(
-        new Surface(name, name, "panel", shape.box(), shape.holes(), List.of(), stock, on.order()));
+        new Surface(name, name, "panel", cut.box(), cut.holes(), List.of(), stock, on.order()));
+  }
+
+  /** Whether a part glued on this face turns its good face away from the card. */
+  private static boolean outwards(Face face, Stock stock) {
+    return face == Face.BACK && !stock.clear();
+  }
+
+  /** A shape left-right reversed in a piece of this width. */
+  private static Region mirror(Region shape, double width) {
+    return shape.map(p -> new Vec2(width - p.x(), p.y()));
   }
 
   /**

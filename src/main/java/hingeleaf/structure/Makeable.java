@@ -39,9 +39,14 @@ final class Makeable {
               "larger-than-sheet",
               p.id(),
               p.origin(),
-              p.name() + ": the piece is " + bearings.units().size(p.width(), p.height())
-                  + " as cut, larger than every sheet of " + p.stock().title() + " (the largest, "
-                  + largest.name() + ", is "
+              p.name()
+                  + ": the piece is "
+                  + bearings.units().size(p.width(), p.height())
+                  + " as cut, larger than every sheet of "
+                  + p.stock().title()
+                  + " (the largest, "
+                  + largest.name()
+                  + ", is "
                   + bearings.units().size(largest.width(), largest.height())
                   + ") - make the card smaller, its sides or tabs narrower, or use larger sheets"));
     }
@@ -62,8 +67,11 @@ final class Makeable {
               "longer-than-trimmer",
               p.id(),
               p.origin(),
-              p.name() + ": its shorter side, " + bearings.say(shorter)
-                  + ", is longer than the trimmer's cut of " + bearings.say(longest)
+              p.name()
+                  + ": its shorter side, "
+                  + bearings.say(shorter)
+                  + ", is longer than the trimmer's cut of "
+                  + bearings.say(longest)
                   + " - cut it with a knife along a steel ruler"));
     }
   }
@@ -107,9 +115,13 @@ final class Makeable {
         pieces.size() == 1 ? pieces.get(0) : "",
         "",
         null,
-        "scores at " + String.join(", ", at) + (off.size() > 4 ? " ..." : "")
-            + " fall between the grooves of the scoring board, which are " + bearings.say(step)
-            + " apart: use ruler and stylus, or make sides and tabs " + nearby,
+        "scores at "
+            + String.join(", ", at)
+            + (off.size() > 4 ? " ..." : "")
+            + " fall between the grooves of the scoring board, which are "
+            + bearings.say(step)
+            + " apart: use ruler and stylus, or make sides and tabs "
+            + nearby,
         java.util.Map.of("step", step),
         List.of());
   }
@@ -118,8 +130,6 @@ final class Makeable {
     if (Math.abs(s.from().x() - s.to().x()) < 1e-9) {
       return s.from().x() - p.box().minX();
     }
-    return Math.abs(s.from().y() - s.to().y()) < 1e-9
-        ? s.from().y() - p.box().minY()
-        : Double.NaN;
+    return Math.abs(s.from().y() - s.to().y()) < 1e-9 ? s.from().y() - p.box().minY() : Double.NaN;
   }
 }

@@ -154,7 +154,10 @@ final class StackedFrames implements Structure {
                 "sides-do-not-match",
                 "",
                 "side",
-                "side lists " + given.size() + " depths for " + stages
+                "side lists "
+                    + given.size()
+                    + " depths for "
+                    + stages
                     + " frames - give one for each, from the back, or a single one for all"));
         return Optional.empty();
       }
@@ -180,7 +183,8 @@ final class StackedFrames implements Structure {
         if (f.has("aperture")) {
           openings = shop.shape(f, "aperture", name).map(Workshop::opening).orElse(List.of());
         } else if (!f.yes("plain")) {
-          openings = nested(width, height, in ? 0 : 2 * tab * (i + 1), tab, axes, frames.size() - i);
+          openings =
+              nested(width, height, in ? 0 : 2 * tab * (i + 1), tab, axes, frames.size() - i);
         }
         Stock own = f.has("stock") ? shop.stock(f, "stock", name).orElse(stock) : stock;
         layers.add(
@@ -225,8 +229,11 @@ final class StackedFrames implements Structure {
                     "narrow-tab",
                     "",
                     v.path("tab"),
-                    "the glue tabs are " + say.say(s.tab()) + " wide - under "
-                        + say.say(LEAST_TAB_MM) + " they hold badly")
+                    "the glue tabs are "
+                        + say.say(s.tab())
+                        + " wide - under "
+                        + say.say(LEAST_TAB_MM)
+                        + " they hold badly")
                 .at(v.place("tab"))
                 .wanting(Want.atLeast(v.path("tab"), LEAST_TAB_MM)));
       }
@@ -273,8 +280,12 @@ final class StackedFrames implements Structure {
               i,
               "name",
               name,
-              name + ": with tabs of " + say.say(s.tab()) + (s.tabsIn() ? "" : " folded out")
-                  + " its panel would be " + say.say(Math.max(0, across))
+              name
+                  + ": with tabs of "
+                  + say.say(s.tab())
+                  + (s.tabsIn() ? "" : " folded out")
+                  + " its panel would be "
+                  + say.say(Math.max(0, across))
                   + " wide, less than two tabs - make the card wider or the tabs narrower"));
       return false;
     }
@@ -310,15 +321,25 @@ final class StackedFrames implements Structure {
       String what =
           border < 0
               ? layer.name() + ": its opening of " + opening + " reaches past its panel of " + whole
-              : layer.name() + ": its opening of " + opening + " leaves a border of "
-                  + say.say(border) + " on a panel of " + whole + ", but " + layer.stock().title()
-                  + " needs " + say.say(least);
+              : layer.name()
+                  + ": its opening of "
+                  + opening
+                  + " leaves a border of "
+                  + say.say(border)
+                  + " on a panel of "
+                  + whole
+                  + ", but "
+                  + layer.stock().title()
+                  + " needs "
+                  + say.say(least);
       return blocks(
               border < 0 ? "opening-past-panel" : "thin-border",
               i,
               "aperture",
               layer.name(),
-              what + " - make the opening " + say.say(2 * (least - border))
+              what
+                  + " - make the opening "
+                  + say.say(2 * (least - border))
                   + " smaller, or move it to the middle")
           .with(Map.of("border", border, "least", least));
     }
@@ -337,11 +358,20 @@ final class StackedFrames implements Structure {
                   i,
                   "aperture",
                   frame.name(),
-                  frame.name() + ": its glue tabs are " + say.say(s.tab())
-                      + " wide, but the border of " + behind.name() + " that they land on is "
-                      + say.say(border) + " - make the opening of " + behind.name() + " "
-                      + say.say(2 * (s.tab() - border)) + " smaller, or the tabs "
-                      + say.say(border) + " or less")
+                  frame.name()
+                      + ": its glue tabs are "
+                      + say.say(s.tab())
+                      + " wide, but the border of "
+                      + behind.name()
+                      + " that they land on is "
+                      + say.say(border)
+                      + " - make the opening of "
+                      + behind.name()
+                      + " "
+                      + say.say(2 * (s.tab() - border))
+                      + " smaller, or the tabs "
+                      + say.say(border)
+                      + " or less")
               .with(Map.of("tab", s.tab(), "border", border))
               .wanting(Want.atMost(v.path("tab"), border)));
       return false;

