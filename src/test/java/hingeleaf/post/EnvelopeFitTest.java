@@ -81,7 +81,7 @@ class EnvelopeFitTest {
     assertThat(EnvelopeFit.fitting(thin(148, 105), only, SNUG)).hasSize(1);
   }
 
-  /** Inch makers measure in sixteenths: 7 1/4 x 5 1/4 in for a card of 7 x 5 in, 1/16 in thick. */
+  /** Inch makers measure in sixteenths: 7 3/16 x 5 3/16 in for a box of 7 x 5 x 1/16 in. */
   @Test
   void madeEnvelope_isOfWholeMarks() {
     double inch = 25.4;
