@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * Which envelopes a card fits. A block of thickness T in an envelope needs, in each direction, its
  * own size, T, and some room: 3 mm snug, 6 mm easy (common practice; the geometry of a flat sleeve
- * round a block gives the T).
+ * round a block gives the T). Envelopes are known by their outer size; the millimetre that paper
+ * and seams take inside is part of that room.
  */
 public final class EnvelopeFit {
   private static final double SAME = 1e-6;

@@ -1,21 +1,25 @@
 package hingeleaf.post;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import tools.jackson.databind.JsonNode;
 
 /**
  * An object of a data file with the path that leads to it, so that every fault can be located.
  *
  * @param path such as {@code classes[0].limits[2]}
+ * @param values by key: maps, lists, texts and numbers
  */
-record Fields(String path, JsonNode node) {
-  Fields {
-    if (!node.isObject()) {
-      throw new IllegalArgumentException(path + ": expected an object, found " + show(node));
+record Fields(String path, Map<String, Object> values) {
+  static Fields of(String path, Object value) {
+    if (!(value instanceof Map<?, ?> map)) {
+      throw new IllegalArgumentException(path + ": expected an object, found " + show(value));
     }
+    Map<String, Object> values = new LinkedHashMap<>();
+    map.forEach((k, v) -> values.put((String) k, v));
+    return new Fields(path, values);
   }
 
   void only(String... allowed) {
@@ -27,19 +31,15 @@ record Fields(String path, JsonNode node) {
   }
 
   List<String> names() {
-    return List.copyOf(node.propertyNames());
+    return List.copyOf(values.keySet());
   }
 
   boolean has(String key) {
-    return node.has(key);
+    return values.containsKey(key);
   }
 
   String text(String key) {
-    JsonNode value = required(key);
-    if (!value.isString()) {
-      throw fault(key + " as a text", show(value));
-    }
-    return value.stringValue();
+    return text(key, required(key));
   }
 
   double number(String key) {
@@ -47,32 +47,21 @@ record Fields(String path, JsonNode node) {
   }
 
   List<Double> numbers(String key) {
-    List<Double> numbers = new ArrayList<>();
-    for (JsonNode value : array(key)) {
-      numbers.add(number(key, value));
-    }
-    return numbers;
+    return array(key).stream().map(v -> number(key, v)).toList();
   }
 
   List<String> texts(String key) {
-    List<String> texts = new ArrayList<>();
-    for (JsonNode value : array(key)) {
-      if (!value.isString()) {
-        throw fault(key + " as texts", show(value));
-      }
-      texts.add(value.stringValue());
-    }
-    return texts;
+    return array(key).stream().map(v -> text(key, v)).toList();
   }
 
   Fields child(String key) {
-    return new Fields(path + "." + key, required(key));
+    return of(path + "." + key, required(key));
   }
 
   List<Fields> list(String key) {
     List<Fields> fields = new ArrayList<>();
-    for (JsonNode value : array(key)) {
-      fields.add(new Fields(path + "." + key + "[" + fields.size() + "]", value));
+    for (Object value : array(key)) {
+      fields.add(of(path + "." + key + "[" + fields.size() + "]", value));
     }
     return fields;
   }
@@ -90,31 +79,38 @@ record Fields(String path, JsonNode node) {
     return new IllegalArgumentException(path + ": expected " + expected + ", found " + found);
   }
 
-  private double number(String key, JsonNode value) {
-    if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
-      throw fault(key + " as a number", show(value));
+  private String text(String key, Object value) {
+    if (value instanceof String text) {
+      return text;
     }
-    return value.doubleValue();
+    throw fault(key + " as a text", show(value));
   }
 
-  private JsonNode array(String key) {
-    JsonNode value = required(key);
-    if (!value.isArray()) {
-      throw fault(key + " as a list", show(value));
+  private double number(String key, Object value) {
+    if (value instanceof Double number && Double.isFinite(number)) {
+      return number;
     }
-    return value;
+    throw fault(key + " as a number", show(value));
   }
 
-  private JsonNode required(String key) {
-    JsonNode value = node.get(key);
+  private List<?> array(String key) {
+    Object value = required(key);
+    if (value instanceof List<?> list) {
+      return list;
+    }
+    throw fault(key + " as a list", show(value));
+  }
+
+  private Object required(String key) {
+    Object value = values.get(key);
     if (value == null) {
       throw fault("the key " + key, "none");
     }
     return value;
   }
 
-  private static String show(JsonNode value) {
-    String text = value.toString();
+  private static String show(Object value) {
+    String text = value instanceof String ? '"' + value.toString() + '"' : value.toString();
     return text.length() > 60 ? text.substring(0, 60) + "..." : text;
   }
 }

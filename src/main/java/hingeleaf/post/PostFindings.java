@@ -2,6 +2,7 @@ package hingeleaf.post;
 
 import hingeleaf.finding.Problem;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,16 +21,17 @@ public final class PostFindings {
    * <ul>
    *   <li>{@code post-none} warns: no class takes it;
    *   <li>{@code post-tight} warns: less than 0.5 mm under the thickness of its class;
-   *   <li>{@code post-cheaper} notes: a small change reaches a cheaper offer.
+   *   <li>{@code post-cheaper} notes: a small change reaches a cheaper offer. Where it is the
+   *       thickness, number {@code pile} is the rigid pile of card that reaches it.
    * </ul>
    */
-  public static List<Problem> of(Decision decision, PostWords words) {
+  public static List<Problem> of(Decision decision, Packing packing, PostWords words) {
     List<Problem> problems = new ArrayList<>();
     if (decision.taken().isEmpty()) {
       problems.add(none(decision, words));
     }
     tight(decision, words).ifPresent(problems::add);
-    cheaper(decision, words).ifPresent(problems::add);
+    cheaper(decision, packing, words).ifPresent(problems::add);
     return List.copyOf(problems);
   }
 
@@ -56,27 +58,32 @@ public final class PostFindings {
                     .with(Map.of("room", m.room(), "bound", m.limit().most())));
   }
 
-  private static Optional<Problem> cheaper(Decision decision, PostWords words) {
+  private static Optional<Problem> cheaper(Decision decision, Packing packing, PostWords words) {
     if (decision.taken().isEmpty()) {
       return Optional.empty();
     }
     return decision
         .nearest()
         .filter(PostFindings::near)
-        .map(
-            m -> {
-              Failure failure = m.failures().get(0);
-              return Problem.notes(
-                      "post-cheaper",
-                      "",
-                      "",
-                      words.taken(decision) + "; " + words.reach(m, decision.mail()))
-                  .with(
-                      Map.of(
-                          "value", failure.value(),
-                          "bound", failure.bound(),
-                          "excess", failure.outside()));
-            });
+        .map(m -> cheaper(decision, m, packing, words));
+  }
+
+  private static Problem cheaper(
+      Decision decision, Decision.Missed missed, Packing packing, PostWords words) {
+    Failure failure = missed.failures().get(0);
+    Map<String, Double> numbers = new HashMap<>();
+    numbers.put("value", failure.value());
+    numbers.put("bound", failure.bound());
+    numbers.put("excess", failure.outside());
+    String how = "";
+    if (failure.limit().figure() == Figure.THICKNESS && failure.outside() > 0) {
+      Mail mail = decision.mail();
+      double pile = packing.pileFor(failure.bound(), mail.bends());
+      numbers.put("pile", pile);
+      how = " - " + words.pile(packing.pileFor(mail.thickness(), mail.bends()), pile);
+    }
+    String message = words.taken(decision) + "; " + words.reach(missed, decision.mail()) + how;
+    return Problem.notes("post-cheaper", "", "", message).with(numbers);
   }
 
   private static boolean near(Decision.Missed missed) {

@@ -43,6 +43,19 @@ public record PostWords(boolean inches) {
     return joined(missed.changes(mail)) + " goes as " + target + step;
   }
 
+  /**
+   * What that means for the pile of card in the envelope.
+   *
+   * @param from mm as it is
+   * @param to mm at most
+   */
+  public String pile(double from, double to) {
+    return "lower what raises the card, so that its pile is "
+        + down(Figure.THICKNESS, to)
+        + " instead of "
+        + plain(Figure.THICKNESS, from);
+  }
+
   /** Why a cheaper offer is missed: its title, each failed limit, and what would reach it. */
   public String missed(Decision.Missed missed, Mail mail) {
     String why = missed.failures().stream().map(this::failure).collect(Collectors.joining("; "));

@@ -8,10 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import tools.jackson.core.JacksonException;
-import tools.jackson.core.StreamReadFeature;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Reads the limits of one post from JSON bytes. Keys: {@code name, title, country, unit} (mm or
@@ -19,9 +15,6 @@ import tools.jackson.databind.json.JsonMapper;
  * Unknown keys, unknown words and missing sources are refused with the path of the fault.
  */
 public final class SchemeReader {
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
-
   private static final double INCH = 25.4;
 
   /** The international avoirdupois ounce, a sixteenth of the pound of 453.59237 g. */
@@ -35,13 +28,7 @@ public final class SchemeReader {
    * @throws IllegalArgumentException with the path of the fault, what was expected and found
    */
   public static Scheme read(byte[] json) {
-    JsonNode root;
-    try {
-      root = JSON.readTree(json);
-    } catch (JacksonException e) {
-      throw new IllegalArgumentException("post limits: not JSON: " + e.getOriginalMessage(), e);
-    }
-    Fields top = new Fields("post limits", root);
+    Fields top = Fields.of("post limits", JsonTree.read(json));
     top.only("name", "title", "country", "unit", "weight", "advice", "sources", "classes");
     SchemeReader reader =
         new SchemeReader(

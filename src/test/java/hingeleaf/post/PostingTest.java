@@ -140,7 +140,7 @@ class PostingTest {
   @ValueSource(doubles = {4.6, 5.0})
   void tightThickness_isWarned(double thickness) {
     List<Problem> problems =
-        PostFindings.of(decide("uk", new Mail(200, 130, thickness, 0, true, 20)), MM);
+        PostFindings.of(decide("uk", new Mail(200, 130, thickness, 0, true, 20)), USUAL, MM);
     assertThat(problems).extracting(Problem::kind).containsExactly("post-tight");
     assertThat(problems.get(0).level()).isEqualTo(Level.WARNS);
     assertThat(problems.get(0).message()).contains("only just").contains("under 5 mm");
@@ -150,13 +150,29 @@ class PostingTest {
   @CsvSource({"3,0", "4.4,0", "5.2,1", "6.2,1", "6.4,0"})
   void cheaperClass_isNotedOnlyWhenNear(double thickness, int notes) {
     List<Problem> problems =
-        PostFindings.of(decide("uk", new Mail(200, 130, thickness, 0, true, 20)), MM);
+        PostFindings.of(decide("uk", new Mail(200, 130, thickness, 0, true, 20)), USUAL, MM);
     assertThat(problems).filteredOn(p -> p.kind().equals("post-cheaper")).hasSize(notes);
+  }
+
+  /** By hand: (5 - 0.25) / 1.4 = 3.39 instead of (5.6 - 0.25) / 1.4 = 3.82. */
+  @Test
+  void cheaperClass_tellsThePileThatReachesIt() {
+    Mail mail = new Mail(200, 130, 5.6, 0, true, 20);
+    Problem note = PostFindings.of(decide("uk", mail), USUAL, MM).get(0);
+    assertThat(note.message())
+        .endsWith(
+            "0.6 mm thinner goes as Letter - lower what raises the card,"
+                + " so that its pile is 3.3 mm instead of 3.8 mm");
+    assertThat(note.numbers().get("pile")).isCloseTo(4.75 / 1.4, within(1e-12));
+    Parcel lowered = Parcel.flat(190, 120, 0, 3.3, 0, 15);
+    Mail again = Mail.of(lowered, new Envelope("e", 200, 130, 5, 0), USUAL);
+    assertThat(taken("uk", again)).isEqualTo("letter");
   }
 
   @Test
   void nothingTakesIt_isWarnedWithTheReason() {
-    List<Problem> problems = PostFindings.of(decide("upu", new Mail(130, 88, 2, 0, true, 20)), MM);
+    List<Problem> problems =
+        PostFindings.of(decide("upu", new Mail(130, 88, 2, 0, true, 20)), USUAL, MM);
     assertThat(problems).extracting(Problem::kind).containsExactly("post-none");
     assertThat(problems.get(0).message())
         .contains("no class takes it")
