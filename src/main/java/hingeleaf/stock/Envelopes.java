@@ -87,7 +87,7 @@ public final class Envelopes {
 
   private static Envelope ofSeries(String size) {
     SheetSizes.Size s = SheetSizes.named(size).orElseThrow();
-    return mm("ISO " + size, s.height(), s.width());
+    return mm("ISO " + size, /* width= */ s.height(), /* height= */ s.width());
   }
 
   private static Envelope inches(String name, double width, double height) {
