@@ -12,6 +12,11 @@ public final class PostFindings {
   /** A counter's gauge and a card's spring differ by about this much, mm; common practice. */
   private static final double TIGHT_MM = 0.5;
 
+  /**
+   * Paper is heavier or lighter than its label by so much, as a share; from memory, not verified.
+   */
+  private static final double PAPER_VARIES = 0.05;
+
   /** A cheaper offer further off than this, in proportion to its bound, is no advice. */
   private static final double NEAR = 0.25;
 
@@ -21,6 +26,8 @@ public final class PostFindings {
    * <ul>
    *   <li>{@code post-none} warns: no class takes it;
    *   <li>{@code post-tight} warns: less than 0.5 mm under the thickness of its class;
+   *   <li>{@code post-weigh} notes: the reckoned mass is within 5 % below the end of its step or
+   *       class;
    *   <li>{@code post-cheaper} notes: a small change reaches a cheaper offer. Where it is the
    *       thickness, number {@code pile} is the rigid pile of card that reaches it.
    * </ul>
@@ -31,6 +38,7 @@ public final class PostFindings {
       problems.add(none(decision, words));
     }
     tight(decision, words).ifPresent(problems::add);
+    weigh(decision, words).ifPresent(problems::add);
     cheaper(decision, packing, words).ifPresent(problems::add);
     return List.copyOf(problems);
   }
@@ -56,6 +64,23 @@ public final class PostFindings {
                             + words.room(m)
                             + " - press the card under weight, or lower what raises it")
                     .with(Map.of("room", m.room(), "bound", m.limit().most())));
+  }
+
+  private static Optional<Problem> weigh(Decision decision, PostWords words) {
+    double grams = decision.mail().grams();
+    double end =
+        decision.margins().stream()
+            .filter(m -> m.limit().figure() == Figure.WEIGHT)
+            .mapToDouble(m -> m.limit().most())
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    double bound = decision.step() > 0 ? Math.min(end, decision.step()) : end;
+    if (Double.isInfinite(bound) || grams < (1 - PAPER_VARIES) * bound) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Problem.notes("post-weigh", "", "", words.weigh(decision, bound))
+            .with(Map.of("grams", grams, "bound", bound)));
   }
 
   private static Optional<Problem> cheaper(Decision decision, Packing packing, PostWords words) {

@@ -56,6 +56,16 @@ public record PostWords(boolean inches) {
         + plain(Figure.THICKNESS, from);
   }
 
+  /** That a reckoned mass is close to where a price ends. */
+  public String weigh(Decision decision, double bound) {
+    return taken(decision)
+        + ": reckoned at "
+        + plain(Figure.WEIGHT, decision.mail().grams())
+        + ", and its price ends at "
+        + plain(Figure.WEIGHT, bound)
+        + " - paper varies: weigh the finished card";
+  }
+
   /** Why a cheaper offer is missed: its title, each failed limit, and what would reach it. */
   public String missed(Decision.Missed missed, Mail mail) {
     String why = missed.failures().stream().map(this::failure).collect(Collectors.joining("; "));

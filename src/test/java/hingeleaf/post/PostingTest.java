@@ -169,6 +169,14 @@ class PostingTest {
     assertThat(taken("uk", again)).isEqualTo("letter");
   }
 
+  @ParameterizedTest
+  @CsvSource({"germany,18.9,0", "germany,19.1,1", "germany,20,1", "france,96,1", "france,90,0"})
+  void massNearTheEndOfItsPrice_isToBeWeighed(String post, double grams, int notes) {
+    List<Problem> problems =
+        PostFindings.of(decide(post, new Mail(200, 120, 3, 0, true, grams)), USUAL, MM);
+    assertThat(problems).filteredOn(p -> p.kind().equals("post-weigh")).hasSize(notes);
+  }
+
   @Test
   void nothingTakesIt_isWarnedWithTheReason() {
     List<Problem> problems =
