@@ -27,7 +27,7 @@ public record Pen(double width, List<Double> dash, String colour, boolean round)
   /** A score that stays flat in the made card. */
   public static final Pen FLAT = dashed(0.35, Look.ACCENT, 3, 9);
 
-  public static final Pen GLUE = solid(0.13, Look.QUIET);
+  public static final Pen GLUE = solid(0.13, "#9c9fa1");
   public static final Pen DIMENSION = solid(0.18, Look.QUIET);
 
   /** What lies behind something else: dots. */

@@ -21,7 +21,8 @@ final class Setting {
   private Setting() {}
 
   static String set(String text, IntPredicate has) {
-    String plain = plain(text, has) ? text : substituted(text, has);
+    String known = plain(text, has) ? text : substituted(text, has);
+    String plain = known.replace("g/m2", "g/m²");
     return plain.indexOf('/') < 0 ? plain : fractions(plain);
   }
 

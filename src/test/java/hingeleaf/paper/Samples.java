@@ -131,8 +131,4 @@ public final class Samples {
     }
     return new Ring(points);
   }
-
-  public static String mm(double v) {
-    return Numerals.of(v) + " mm";
-  }
 }

@@ -8,6 +8,7 @@ import hingeleaf.card.Face;
 import hingeleaf.card.Piece;
 import hingeleaf.geom.Box;
 import hingeleaf.paper.Drawing;
+import hingeleaf.paper.Lengths;
 import hingeleaf.paper.PaperSize;
 import hingeleaf.paper.Samples;
 import hingeleaf.paper.pdf.DrawnPage.Line;
@@ -43,7 +44,7 @@ class TemplatePdfTest {
     }
     return PdfWriter.write(
         TemplateBook.pages(
-            templates, new TemplateStyle("Fair winds", paper, face, Samples::mm, Samples.FONTS)),
+            templates, new TemplateStyle("Fair winds", paper, face, Lengths.MM, Samples.FONTS)),
         "Fair winds",
         "en",
         PdfWriter.Layers.STEPS,
@@ -276,7 +277,7 @@ class TemplatePdfTest {
       String text = new PDFTextStripper().getText(document);
       assertThat(text)
           .contains(
-              "Print at 100 %", "near frame", "150 mm × 198 mm", "left tab", "back up, mirrored");
+              "Print at 100 %", "near frame", "150 × 198 mm", "left tab", "back up, mirrored");
     }
   }
 
@@ -316,7 +317,7 @@ class TemplatePdfTest {
     List<Drawing> pages =
         TemplateBook.pages(
             templates,
-            new TemplateStyle("Eight", PaperSize.A4, Face.FRONT, Samples::mm, Samples.FONTS));
+            new TemplateStyle("Eight", PaperSize.A4, Face.FRONT, Lengths.MM, Samples.FONTS));
     assertThat(pages).hasSize(1);
   }
 }
