@@ -34,8 +34,7 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Common.Loaded loaded = common.load(design, false);
-    List<Problem> problems =
-        loaded.pack() == null ? loaded.problems() : loaded.pack().problems();
+    List<Problem> problems = loaded.pack() == null ? loaded.problems() : loaded.pack().problems();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.println(PackJson.problems(problems));

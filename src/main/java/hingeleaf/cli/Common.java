@@ -8,6 +8,8 @@ import hingeleaf.measure.Unit;
 import hingeleaf.pack.BenchReader;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.Wants;
+import hingeleaf.paper.Fonts;
+import hingeleaf.paper.HouseFonts;
 import hingeleaf.paper.Letters;
 import hingeleaf.stock.Bench;
 import hingeleaf.stock.BuiltInBench;
@@ -44,22 +46,23 @@ final class Common {
   private int copies = 1;
 
   /** What came of reading a design: a pack, or problems. */
-  record Loaded(@Nullable Pack pack, List<Problem> problems) {}
+  record Loaded(@Nullable Pack pack, List<Problem> problems, Fonts fonts) {}
 
   Loaded load(Path file, boolean mirrored) {
     byte[] bytes = InputFile.read(file);
-    DesignDocument.Outcome outcome =
-        DesignDocument.read(file.toString(), bytes, Structures.FORMS);
+    Fonts fonts = HouseFonts.read();
+    DesignDocument.Outcome outcome = DesignDocument.read(file.toString(), bytes, Structures.FORMS);
     if (outcome instanceof DesignDocument.Outcome.Wrong w) {
-      return new Loaded(null, w.problems());
+      return new Loaded(null, w.problems(), fonts);
     }
     DesignDocument design = ((DesignDocument.Outcome.Right) outcome).document();
     Unit written = unit(design.unit());
     Wants wants = new Wants(MakerUnits.of(written), letter(written), copies(), mirrored);
     Pack pack =
         Pack.of(
-            new Pack.Inputs(design, drawings(file, design), bench(design.unit()), Letters.house(), wants));
-    return new Loaded(pack, List.of());
+            new Pack.Inputs(
+                design, drawings(file, design), bench(design.unit()), new Letters(fonts), wants));
+    return new Loaded(pack, List.of(), fonts);
   }
 
   private Unit unit(Unit otherwise) {
@@ -67,8 +70,7 @@ final class Common {
       return otherwise;
     }
     return Unit.named(unit)
-        .orElseThrow(
-            () -> new DoorException(Exit.USAGE, "--unit takes mm, cm or in, not " + unit));
+        .orElseThrow(() -> new DoorException(Exit.USAGE, "--unit takes mm, cm or in, not " + unit));
   }
 
   private boolean letter(Unit written) {
@@ -93,8 +95,7 @@ final class Common {
     if (bench == null) {
       return designUnit == Unit.IN ? BuiltInBench.inches() : BuiltInBench.metric();
     }
-    BenchDocument.Outcome outcome =
-        BenchDocument.read(bench.toString(), InputFile.read(bench));
+    BenchDocument.Outcome outcome = BenchDocument.read(bench.toString(), InputFile.read(bench));
     if (outcome instanceof BenchDocument.Outcome.Wrong w) {
       throw new DoorException(Exit.CONTENT, Telling.lines(w.problems()).strip());
     }

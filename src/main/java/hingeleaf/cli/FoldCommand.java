@@ -56,12 +56,21 @@ final class FoldCommand implements Callable<Integer> {
     Flats flats = pack.flats();
     MakerUnits units = pack.inputs().wants().units();
     out.println(
-        pack.title() + " lies flat in " + flats.count() + (flats.count() == 1 ? " way" : " ways")
+        pack.title()
+            + " lies flat in "
+            + flats.count()
+            + (flats.count() == 1 ? " way" : " ways")
             + "; the best of them:");
     for (Rest r : flats.states()) {
       out.println(
-          "  " + Leans.words(r) + ": " + units.size(r.width(), r.height()) + ", "
-              + units.fine(r.limp()) + " of card at the thickest spot, " + units.fine(r.rigid())
+          "  "
+              + Leans.words(r)
+              + ": "
+              + units.size(r.width(), r.height())
+              + ", "
+              + units.fine(r.limp())
+              + " of card at the thickest spot, "
+              + units.fine(r.rigid())
               + " as stiff card stacks");
     }
   }

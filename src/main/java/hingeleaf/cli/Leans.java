@@ -12,8 +12,7 @@ final class Leans {
       return "as it is";
     }
     boolean same = rest.leans().stream().distinct().count() == 1;
-    String each =
-        rest.leans().stream().map(Leans::word).collect(Collectors.joining(", "));
+    String each = rest.leans().stream().map(Leans::word).collect(Collectors.joining(", "));
     if (rest.leans().size() == 1) {
       return "leans " + each;
     }

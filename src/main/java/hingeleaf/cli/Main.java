@@ -18,13 +18,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     version = "hingeleaf 0.1.0",
     description = "From a small design to everything a maker of dimensional cards needs.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {
-      NewCommand.class,
-      CheckCommand.class,
-      MakeCommand.class,
-      FoldCommand.class,
-      SchemaCommand.class
-    },
+    subcommands = {CheckCommand.class, MakeCommand.class, FoldCommand.class},
     footerHeading = "%nExit codes: ",
     footer = {
       "0 fine, 1 the content of a file blocks, 2 the command line is wrong,",
@@ -47,6 +41,8 @@ public final class Main implements Runnable {
 
   /** Runs the tool in this process and ends it. */
   public static void main(String[] args) {
+    // Libraries talk of their own affairs; a maker should not have to read it.
+    System.setProperty("org.apache.commons.logging.Log", "org.apache.commons.logging.impl.NoOpLog");
     PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
     int code = run(List.of(args), out, err);

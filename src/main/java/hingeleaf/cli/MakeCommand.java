@@ -2,8 +2,8 @@ package hingeleaf.cli;
 
 import hingeleaf.finding.Problem;
 import hingeleaf.pack.Pack;
-import hingeleaf.paper.PackFiles;
 import hingeleaf.paper.json.PackJson;
+import hingeleaf.paper.pack.PackFiles;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -59,7 +59,7 @@ final class MakeCommand implements Callable<Integer> {
       return Exit.CONTENT;
     }
     Path folder = out == null ? besides(design) : out;
-    Map<String, byte[]> files = PackFiles.of(pack);
+    Map<String, byte[]> files = PackFiles.of(pack, loaded.fonts());
     OutputFolder.write(folder, files);
     if (json) {
       spec.commandLine().getOut().println(PackJson.text(pack));

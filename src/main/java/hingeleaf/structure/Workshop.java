@@ -2,15 +2,18 @@ package hingeleaf.structure;
 
 import hingeleaf.design.Shape;
 import hingeleaf.design.Values;
+import hingeleaf.finding.Problem;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Vec2;
 import hingeleaf.measure.Length;
 import hingeleaf.measure.NearestWord;
+import hingeleaf.outline.Outline;
 import hingeleaf.stock.Stock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What is at hand while a card is built: the bearings, the sizes as the plan's units want them, the
@@ -97,8 +100,34 @@ record Workshop(Assembly card, Bearings bearings, Sizing sizing, Map<String, byt
               "missing-file", part, key, "there is no file " + d.file() + " beside the design"));
       return Optional.empty();
     }
-    List<Region> regions = List.of();
+    Outline.Reading reading =
+        Outline.read(d.file(), bytes, OptionalDouble.of(mm(part + " width", d.width())));
+    if (reading instanceof Outline.Reading.Refused refused) {
+      card.report(v.problem(refused.problem().kind(), part, key, sentence(refused.problem())));
+      return Optional.empty();
+    }
+    Outline.Reading.Read read = (Outline.Reading.Read) reading;
+    read.notes().forEach(card::report);
+    List<Region> regions = read.outline().regions();
+    if (regions.size() != 1) {
+      card.report(
+          v.problem(
+              "loose-parts",
+              part,
+              key,
+              d.file()
+                  + " has "
+                  + regions.size()
+                  + " separate shapes - a piece must hang together: join them, or make them parts "
+                  + "of their own"));
+      return Optional.empty();
+    }
     return Optional.of(regions.get(0));
+  }
+
+  /** A fault of a drawing, told at the design's line, with its own place in words. */
+  private static String sentence(Problem p) {
+    return p.place() == null ? p.message() : p.place() + ": " + p.message();
   }
 
   /** The outer rings of a shape used as an opening. */

@@ -254,6 +254,8 @@ public final class PackJson {
   private void number(double value) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_EVEN);
     g.writeNumber(
-        rounded.signum() == 0 ? BigDecimal.ZERO : new BigDecimal(rounded.stripTrailingZeros().toPlainString()));
+        rounded.signum() == 0
+            ? BigDecimal.ZERO
+            : new BigDecimal(rounded.stripTrailingZeros().toPlainString()));
   }
 }

@@ -11,7 +11,8 @@ public final class PackSchema {
 
   /** The schema as text, constant. */
   public static String text() {
-    try (InputStream in = PackSchema.class.getResourceAsStream("/hingeleaf/paper/pack.schema.json")) {
+    try (InputStream in =
+        PackSchema.class.getResourceAsStream("/hingeleaf/paper/pack.schema.json")) {
       if (in == null) {
         throw new IllegalStateException("the schema is missing from the build");
       }
