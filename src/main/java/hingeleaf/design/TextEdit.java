@@ -74,11 +74,14 @@ public final class TextEdit {
     return new ListEdit(tree, layout);
   }
 
-  /** What a value will mean, if it is YAML on one line. */
+  /** What a value will mean, if it is YAML on one line and nothing else, no comment either. */
   private static Meaning meaning(String yaml) throws No {
     boolean line = !yaml.isBlank() && !yaml.contains("\n") && !yaml.contains("\r");
     if (line && Tree.read("value", yaml) instanceof TreeReading.Readable r) {
-      return Meaning.of(r.tree().root());
+      Node root = r.tree().root();
+      if (root.span().from() == 0 && root.span().to() == yaml.length()) {
+        return Meaning.of(root);
+      }
     }
     throw new No("`" + Wording.shortened(yaml) + "` is not a value on one line");
   }
