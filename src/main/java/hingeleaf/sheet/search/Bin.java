@@ -312,6 +312,31 @@ final class Bin {
     }
   }
 
+  /** Becomes a copy of a layout's sheet; it must be empty. */
+  void load(Part part, long[] marks) {
+    if (!(part instanceof Part.Free)) {
+      freeCount = 0;
+      load(0, part, marks);
+    }
+  }
+
+  private void load(int node, Part part, long[] marks) {
+    if (part instanceof Part.Free) {
+      setFree(node);
+    } else if (part instanceof Part.Laid laid) {
+      kind[node] = laid.type();
+      used += (long) laid.w() * laid.h();
+      mark += marks[laid.type()];
+    } else if (part instanceof Part.Split split) {
+      kind[node] = split.across() ? ACROSS : STACKED;
+      for (Part p : split.parts()) {
+        int under = fresh(p.w(), p.h(), node);
+        adopt(node, under);
+        load(under, p, marks);
+      }
+    }
+  }
+
   /** This sheet as a layout. */
   Layout layout(Task task) {
     return new Layout(stock, part(task, 0));

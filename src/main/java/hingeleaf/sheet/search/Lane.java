@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /**
  * One searcher: a state that is ruined and recreated. The target is a cost; pieces that find no
@@ -15,7 +16,6 @@ import java.util.List;
 final class Lane {
   private final Task task;
   private final Dice dice;
-  private final Bin[] startBins;
   private final Inserter inserter;
   private final Pool pool;
   private final double[] history;
@@ -44,7 +44,6 @@ final class Lane {
     this.pool = pool;
     dice = new Dice(seed);
     long[] marks = pool.marks();
-    startBins = new Bin[0];
     inserter = new Inserter(task, dice, marks);
     history = new double[task.count > 400 ? 200 : 1000];
     loose = new Loose(task.count, marks);
@@ -93,15 +92,29 @@ final class Lane {
   }
 
   /** Runs so many steps, or until the best possible cost is reached. */
-  void run(int steps, long lowerBound) {
+  void run(int steps, long lowerBound, BooleanSupplier stop) {
     for (int i = 0; i < steps && bestCost > lowerBound; i++) {
       step();
+      if ((i & 63) == 0 && stop.getAsBoolean()) {
+        return;
+      }
     }
   }
 
-  /** Takes another's sheets as its own state. */
-  void adopt(List<Layout> layouts) {
-    throw new UnsupportedOperationException("not yet " + layouts.size());
+  /** Takes another's plan as its own state and aims below it. */
+  void adopt(List<Layout> layouts, long layoutsCost) {
+    best = layouts;
+    bestCost = layoutsCost;
+    step++;
+    loose.count = 0;
+    count = 0;
+    cost = 0;
+    Arrays.fill(open, 0);
+    for (Layout layout : layouts) {
+      openBin(layout.stock());
+      bins[count - 1].load(layout.root(), pool.marks());
+    }
+    aimBelow(bestCost - task.costStep());
   }
 
   /** Lowers the target below its best plan by taking sheets away. */
