@@ -43,7 +43,11 @@ public final class Search implements AutoCloseable {
       lanes.get(0).construct(order);
       take();
     }
-    share();
+    for (Lane lane : lanes) {
+      if (complete()) {
+        lane.adopt(best, bestCost);
+      }
+    }
   }
 
   /** One round of so many steps in each lane. */
