@@ -1,6 +1,7 @@
 package hingeleaf.sheet.search;
 
 import hingeleaf.sheet.task.Task;
+import java.util.Arrays;
 
 /**
  * Finds the best free part for a piece: the one whose worth suffers least. A better place is now
@@ -16,6 +17,7 @@ final class Inserter {
   private final double[] key;
   private double[] keys = new double[16];
   private int type;
+  private int lean;
   private int bestBin;
   private int bestNode;
   private boolean bestTurned;
@@ -63,7 +65,7 @@ final class Inserter {
       key[loose.types[i]] = keys[i];
     }
     int[] sorted =
-        java.util.Arrays.stream(loose.types, 0, n)
+        Arrays.stream(loose.types, 0, n)
             .boxed()
             .sorted(
                 (a, b) ->
@@ -71,6 +73,28 @@ final class Inserter {
             .mapToInt(Integer::intValue)
             .toArray();
     System.arraycopy(sorted, 0, loose.types, 0, n);
+  }
+
+  /** As {@link #sort}, but with equal pieces side by side. */
+  void sortByType(Loose loose, int order) {
+    double[] rank = new double[task.types];
+    for (int t = 0; t < rank.length; t++) {
+      rank[t] = rank(t, order) * (1 + 0.4 * dice.unit());
+    }
+    int[] sorted =
+        Arrays.stream(loose.types, 0, loose.count)
+            .boxed()
+            .sorted(
+                (a, b) ->
+                    rank[a] != rank[b] ? Double.compare(rank[b], rank[a]) : Integer.compare(a, b))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    System.arraycopy(sorted, 0, loose.types, 0, sorted.length);
+  }
+
+  /** Prefers first cuts across (1) or stacked (-1), or whichever is better (0). */
+  void lean(int direction) {
+    lean = direction;
   }
 
   private double rank(int t, int order) {
@@ -138,6 +162,10 @@ final class Inserter {
       if (limits) {
         across = allowed(bin, node, iw, ih, true) ? across : Double.MAX_VALUE;
         stacked = allowed(bin, node, iw, ih, false) ? stacked : Double.MAX_VALUE;
+      }
+      if (lean != 0 && Math.max(across, stacked) < Double.MAX_VALUE) {
+        across = lean > 0 ? Math.min(across, stacked) : Math.max(across, stacked) + 1;
+        stacked = lean > 0 ? across + 1 : Math.min(across, stacked) - 1;
       }
       double loss = Math.min(across, stacked);
       if (loss < bestLoss && (blink == 0 || dice.below(blink) != 0)) {

@@ -12,6 +12,7 @@ import hingeleaf.sheet.bound.PatternLp;
 import hingeleaf.sheet.exact.ExactSearch;
 import hingeleaf.sheet.order.CutOrder;
 import hingeleaf.sheet.search.Search;
+import hingeleaf.sheet.search.Tidy;
 import hingeleaf.sheet.task.Layout;
 import hingeleaf.sheet.task.Task;
 import java.util.List;
@@ -24,6 +25,7 @@ import java.util.function.Consumer;
  */
 public final class SheetPlanner {
   private static final int ROUND = 2_000;
+  private static final int MOST_TIDY = 300;
   private final SheetJob job;
   private final Task task;
   private final Effort effort;
@@ -104,7 +106,7 @@ public final class SheetPlanner {
     }
     long work = 60_000_000L;
     while (open(search) && done < effort.steps()) {
-      if (search.complete() && work > 0) {
+      if (search.complete() && work > 0 && work <= Math.max(60_000_000L, done * 3_000)) {
         work = exact(search, work);
       }
       done = rounds(search, done, Math.min(effort.steps(), Math.max(done * 2, 40_000)));
@@ -146,6 +148,13 @@ public final class SheetPlanner {
 
   private Outcome finish(Search search) {
     List<Layout> best = search.best();
+    if (task.count <= MOST_TIDY) {
+      int trials = stop.getAsBoolean() ? 200 : 2_000;
+      BooleanSupplier still = stop.getAsBoolean() ? () -> false : stop;
+      best =
+          Tidy.improve(
+              task, effort.seed(), best, l -> CutOrder.of(l, 1).settings(), trials, still);
+    }
     CutOrder.Result order = CutOrder.of(best, 12);
     SheetPlan plan = PlanWriter.write(job, task, best, order, bound);
     List<String> faults = PlanChecker.check(job, plan);
