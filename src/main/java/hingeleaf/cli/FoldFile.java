@@ -1,10 +1,10 @@
 package hingeleaf.cli;
 
 import hingeleaf.card.Posed;
+import hingeleaf.finding.Problem;
 import hingeleaf.fold.Budget;
 import hingeleaf.fold.Drive;
 import hingeleaf.fold.Linkage;
-import hingeleaf.finding.Problem;
 import hingeleaf.intake.BadInput;
 import hingeleaf.intake.MechanismFile;
 import hingeleaf.intake.MechanismText;
@@ -71,9 +71,7 @@ public final class FoldFile {
             linkage.loops(),
             new FoldJson.Flat(0, false, List.of()));
     out.print(
-        json
-            ? FoldJson.write(file.mechanism(), summary, results)
-            : sentences(summary, results));
+        json ? FoldJson.write(file.mechanism(), summary, results) : sentences(summary, results));
     return all ? 0 : 1;
   }
 

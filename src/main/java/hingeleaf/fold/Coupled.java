@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.TreeSet;
 
 /**
- * Newton corrections for loops that must be solved together: normal equations with a sparse
- * factor where the equations fix every unknown, else the shortest correction by singular values.
+ * Newton corrections for loops that must be solved together: normal equations with a sparse factor
+ * where the equations fix every unknown, else the shortest correction by singular values.
  *
  * <p>The normal equations square the condition of the Jacobian; that costs an iteration, never
  * accuracy, because the residual is always taken from the loops themselves.
@@ -120,9 +120,7 @@ final class Coupled {
           int i = place[l][x];
           int k = place[l][y];
           slot[l][x * n + y] =
-              i < 0 || k < i
-                  ? -1
-                  : java.util.Arrays.binarySearch(rowOf, start[k], start[k + 1], i);
+              i < 0 || k < i ? -1 : java.util.Arrays.binarySearch(rowOf, start[k], start[k + 1], i);
         }
       }
     }

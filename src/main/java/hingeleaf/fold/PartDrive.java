@@ -192,7 +192,10 @@ final class PartDrive {
         int j = part.joints()[i];
         double t = b.tangent()[i];
         double wish = Double.isNaN(target[j]) ? near[j] : target[j];
-        double aim = Double.isNaN(wish) || Double.isNaN(target[j]) && driven.length > 0 ? 0 : wish - reference[j];
+        double aim =
+            Double.isNaN(wish) || Double.isNaN(target[j]) && driven.length > 0
+                ? 0
+                : wish - reference[j];
         toward += t * aim;
         own += Double.isNaN(target[j]) ? 0 : t * t;
         all += t * t;

@@ -18,8 +18,7 @@ final class Snap {
    * @param held joints that must keep their value
    * @return the values with the folds set, closed to rounding; null if that does not close
    */
-  static double @Nullable [] of(
-      Part part, Axes axes, double[] q, boolean[] held, double reach) {
+  static double @Nullable [] of(Part part, Axes axes, double[] q, boolean[] held, double reach) {
     double[] flat = q.clone();
     boolean[] set = held.clone();
     boolean any = false;

@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Closes the loops of one part by Newton's method while some joints are held.
  *
- * <p>Block-triangular: a loop with no more unknowns than rows is solved by itself, then others
- * that lean on it; only what is left is solved together. Loops that are left without unknowns
- * must then close of themselves, as in every overconstrained card, and are checked.
+ * <p>Block-triangular: a loop with no more unknowns than rows is solved by itself, then others that
+ * lean on it; only what is left is solved together. Loops that are left without unknowns must then
+ * close of themselves, as in every overconstrained card, and are checked.
  *
  * <p>Holds scratch space, so one thread at a time.
  */

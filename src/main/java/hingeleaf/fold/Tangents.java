@@ -122,9 +122,10 @@ final class Tangents {
     int m = loop.rows();
     int[] js = loop.joints();
     int[] open = Arrays.stream(js).map(j -> Jacobians.local(part, j)).toArray();
-    int[] ks = java.util.stream.IntStream.range(0, js.length)
-        .filter(k -> motion[open[k]] == null)
-        .toArray();
+    int[] ks =
+        java.util.stream.IntStream.range(0, js.length)
+            .filter(k -> motion[open[k]] == null)
+            .toArray();
     if (ks.length == 0 || ks.length > m) {
       return new int[0];
     }

@@ -56,8 +56,7 @@ final class Fields {
   static Vec3 point(Tree t, double mm, String what) throws BadInput {
     List<Tree> items = list(t, what);
     if (items.size() != 3) {
-      throw new BadInput(
-          t.place(), what + " should be three numbers [x, y, z], not " + t.told());
+      throw new BadInput(t.place(), what + " should be three numbers [x, y, z], not " + t.told());
     }
     return new Vec3(
             number(items.get(0), what + "'s x"),

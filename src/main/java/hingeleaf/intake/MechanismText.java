@@ -15,8 +15,8 @@ import java.util.Set;
  * Reads a mechanism file: a JSON object with {@code panels}, {@code folds}, {@code glue}, {@code
  * fixed}, {@code states} and {@code unit} (or {@code units}). Keys it does not know are left alone.
  *
- * <p>{@code unit} names a length (mm, cm, m, in) and an angle (rad, deg), such as {@code "in, deg"};
- * mm and rad where not said. A state's {@code drive} and {@code near} give angles by fold.
+ * <p>{@code unit} names a length (mm, cm, m, in) and an angle (rad, deg), such as {@code "in,
+ * deg"}; mm and rad where not said. A state's {@code drive} and {@code near} give angles by fold.
  */
 public final class MechanismText {
   /** Larger files are refused: they would take minutes. */
@@ -92,7 +92,8 @@ public final class MechanismText {
       rad = angle;
     } else if (!word.isEmpty()) {
       throw new BadInput(
-          at.place(), "\"" + word + "\" is no unit known here: use mm, cm, m or in, and rad or deg");
+          at.place(),
+          "\"" + word + "\" is no unit known here: use mm, cm, m or in, and rad or deg");
     }
   }
 
@@ -113,7 +114,8 @@ public final class MechanismText {
 
   private void panel(Tree.Obj o) throws BadInput {
     String id = name(o, "panel", panel);
-    List<Vec3> outline = ring(Fields.need(o, "outline", "panel " + id), "the outline of panel " + id);
+    List<Vec3> outline =
+        ring(Fields.need(o, "outline", "panel " + id), "the outline of panel " + id);
     Vec3 n = Flatness.normal(outline);
     double around = perimeter(outline);
     if (!(n.length() > 1e-9 * around * around)) {
@@ -128,7 +130,8 @@ public final class MechanismText {
     double off = Flatness.off(all, outline.get(0), n.unit());
     if (off > Flatness.TOLERANCE_MM + 1e-9 * around) {
       throw new BadInput(
-          o.place(), "panel " + id + " is not flat: a point lies " + length(off) + " off its plane");
+          o.place(),
+          "panel " + id + " is not flat: a point lies " + length(off) + " off its plane");
     }
     Tree thick = o.get("thickness");
     double thickness = thick == null ? 0 : Fields.number(thick, "the thickness") * mm;
@@ -209,7 +212,10 @@ public final class MechanismText {
     if (i == null) {
       throw new BadInput(
           t.place(),
-          whose + " names a panel \"" + id + "\" that is not there"
+          whose
+              + " names a panel \""
+              + id
+              + "\" that is not there"
               + Fields.nearest(id, panel.keySet()));
     }
     return i;

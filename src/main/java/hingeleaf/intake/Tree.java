@@ -64,7 +64,8 @@ sealed interface Tree {
   static Tree read(String source, String text) throws BadInput {
     try (JsonParser p = new JsonFactory().createParser(ObjectReadContext.empty(), text)) {
       if (p.nextToken() == null) {
-        throw new BadInput(new Place(source, 1, 1), "the file is empty; expected an object { ... }");
+        throw new BadInput(
+            new Place(source, 1, 1), "the file is empty; expected an object { ... }");
       }
       Tree tree = value(source, p);
       if (p.nextToken() != null) {
@@ -98,15 +99,13 @@ sealed interface Tree {
         }
         yield new Arr(here, List.copyOf(items));
       }
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-          new Num(here, Double.parseDouble(p.getString()));
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Num(here, Double.parseDouble(p.getString()));
       case VALUE_STRING -> new Text(here, p.getString());
       default -> new Word(here, String.valueOf(p.getString()));
     };
   }
 
-  private static Tree object(String source, JsonParser p, Place here)
-      throws BadInput, IOException {
+  private static Tree object(String source, JsonParser p, Place here) throws BadInput, IOException {
     Map<String, Tree> entries = new LinkedHashMap<>();
     while (p.nextToken() != JsonToken.END_OBJECT) {
       String key = p.currentName();
