@@ -226,6 +226,61 @@ public final class Linkage {
     }
   }
 
+  /**
+   * The states in which the mechanism can lie: every freedom as far as paper, guides and loops let
+   * it go, or all folds open or closed.
+   *
+   * @param beyond whether to list also states behind others, through which no card passes
+   */
+  public Rests rests(boolean beyond, Budget budget) {
+    List<Rests.Choice> choices = new ArrayList<>();
+    boolean complete = true;
+    for (int p = 0; p < parts.size(); p++) {
+      Part part = parts.get(p);
+      try {
+        RestSearch.Found f =
+            new RestSearch(part, axes, freedom(p, budget), beyond, budget).run(graph.edges);
+        complete &= f.complete();
+        if (!f.ways().isEmpty()) {
+          choices.add(new Rests.Choice(Arrays.stream(part.joints()).boxed().toList(), f.ways()));
+        }
+      } catch (Budget.Spent e) {
+        complete = false;
+      }
+    }
+    for (int j : freeJoints()) {
+      choices.add(new Rests.Choice(List.of(j), freeWays(j)));
+    }
+    choices.sort(java.util.Comparator.comparingInt(c -> c.joints().get(0)));
+    return new Rests(complete, choices);
+  }
+
+  /** A joint outside all loops rests open flat, and at either end. */
+  private List<RestState> freeWays(int j) {
+    List<RestState> ways = new ArrayList<>();
+    double open = -axes.total[j];
+    if (!axes.slides[j] && !Double.isNaN(open)) {
+      ways.add(new RestState(List.of(open), (int) Math.signum(open), true, false));
+    }
+    for (double end : new double[] {axes.least[j], axes.most[j]}) {
+      double off = Math.abs(end - open);
+      boolean shut = Math.abs(Math.IEEEremainder(off, Math.PI)) < 1e-9;
+      if (Double.isFinite(end) && !(off < 1e-9)) {
+        ways.add(new RestState(List.of(end), (int) Math.signum(end), shut, false));
+      }
+    }
+    return ways.isEmpty() ? List.of(new RestState(List.of(0.0), 0, false, false)) : ways;
+  }
+
+  /**
+   * The pose of one combination of rests.
+   *
+   * @param pick for each choice of {@code rests} which of its ways, from 0
+   */
+  public Posed rest(Rests rests, int[] pick) {
+    return poser.posed(rests.values(graph.edges, pick));
+  }
+
   private double[] spread(Map<String, Double> values) {
     double[] out = new double[graph.edges];
     for (int j = 0; j < out.length; j++) {
