@@ -145,7 +145,8 @@ final class PartDrive {
     Solver solver = new Solver(part, held, q, loose);
     boolean closed = solver.solve(q);
     if (closed && solver.ratio > 1e-5) {
-      return judged(true, q);
+      return judged(
+          true, loose ? new Relax(part, axes, budget).toward(anchor(), q, held(driven)) : q);
     }
     double[] snapped = Snap.of(part, axes, closed ? q : rough, held, 0.1);
     if (snapped != null) {
@@ -222,8 +223,34 @@ final class PartDrive {
     }
     int free = freedom.regular() ? freedom.count() : Jacobians.freedoms(part, start, Freedom.CUT);
     double[] to = Arrays.stream(leaders).mapToDouble(j -> target[j]).toArray();
-    March march = new March(part, axes, start, leaders, to, leaders.length < free, budget);
+    boolean loose = leaders.length < free;
+    March march = new March(part, axes, start, leaders, to, loose, budget);
     boolean closed = march.run();
+    Relax relax = new Relax(part, axes, budget);
+    if (closed && loose) {
+      return judged(true, relax.toward(anchor(), march.q, held(leaders)));
+    }
+    if (!closed && leaders.length == 1) {
+      double[] turned = relax.turningPoint(axes, march.q, leaders[0], target[leaders[0]]);
+      return judged(false, turned);
+    }
     return judged(closed, march.q);
+  }
+
+  private boolean[] held(int[] joints) {
+    boolean[] held = new boolean[reference.length];
+    for (int j : joints) {
+      held[j] = true;
+    }
+    return held;
+  }
+
+  /** What joints that no drive settles keep near to: rough values, else the reference pose. */
+  private double[] anchor() {
+    double[] a = reference.clone();
+    for (int j : part.joints()) {
+      a[j] = Double.isNaN(near[j]) ? a[j] : near[j];
+    }
+    return a;
   }
 }
