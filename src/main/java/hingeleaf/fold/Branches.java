@@ -186,7 +186,7 @@ final class Branches {
     int k = kernel.length;
     SplittableRandom random = new SplittableRandom(20260101);
     List<double[]> out = new ArrayList<>();
-    int starts = forms.isEmpty() ? 4 * k : 60 * k;
+    int starts = forms.isEmpty() ? 4 * k : Math.min(60 * k, 240);
     for (int i = 0; i < starts && out.size() < MOST; i++) {
       budget.spend(1);
       int place = i;
@@ -203,7 +203,8 @@ final class Branches {
 
   private boolean settle(double[] z) {
     int k = z.length;
-    for (int round = 0; round < 40; round++) {
+    budget.spend((long) k * k);
+    for (int round = 0; round < 25; round++) {
       normalise(z);
       double[][] a = new double[forms.size() + 1][k];
       double[] b = new double[forms.size() + 1];

@@ -53,7 +53,8 @@ final class Coupled {
         graph.stream()
             .map(s -> s.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
-    int[] order = loose ? identity(lists.length) : FillOrder.of(lists);
+    int[] order =
+        loose && lists.length <= DENSE ? identity(lists.length) : FillOrder.of(lists);
     int[] rank = new int[order.length];
     for (int k = 0; k < order.length; k++) {
       rank[order[k]] = k;
@@ -145,7 +146,7 @@ final class Coupled {
 
   /** One Newton correction after {@link #evaluate}; returns the largest change. */
   double step(double[] q) {
-    double[] dq = loose ? shortest() : normal();
+    double[] dq = loose && unknowns.length <= DENSE ? shortest() : normal();
     if (!loose && ratio < 1e-7 && unknowns.length <= DENSE) {
       dq = shortest();
     }

@@ -100,7 +100,7 @@ public final class Linkage {
     try {
       int sum = freeJoints().length;
       for (int p = 0; p < parts.size(); p++) {
-        sum += freedom(p, budget).count();
+        sum += freedom(p, budget).count(budget);
       }
       return sum;
     } catch (Budget.Spent e) {
@@ -116,10 +116,7 @@ public final class Linkage {
     double[] q = pose.values().stream().mapToDouble(Double::doubleValue).toArray();
     int sum = freeJoints().length;
     for (Part p : parts) {
-      sum +=
-          p.size() > Coupled.DENSE
-              ? Tangents.of(p, q, Budget.of(Long.MAX_VALUE)).kernel().length
-              : Jacobians.freedoms(p, q, Freedom.CUT);
+      sum += Freedom.kernel(p, q, Budget.of(Long.MAX_VALUE)).length;
     }
     return sum;
   }
@@ -183,17 +180,17 @@ public final class Linkage {
       q[j] = o.q()[j];
     }
     if (!o.reached()) {
-      why.add(why(o, target, freedom(p, budget).count()));
+      why.add(why(o, target, freedom(p, budget).rigid(budget)));
     }
   }
 
-  private String why(PartDrive.Outcome o, double[] target, int count) {
+  private String why(PartDrive.Outcome o, double[] target, boolean rigid) {
     if (o.blocked() < 0) {
       return "the loops do not close";
     }
     Joint joint = mechanism.joints().get(o.blocked());
     double got = o.q()[o.blocked()];
-    String held = count == 0 ? " is held fast" : " gets no further with these drives";
+    String held = rigid ? " is held fast" : " gets no further with these drives";
     return "fold "
         + joint.id()
         + " cannot be brought to "

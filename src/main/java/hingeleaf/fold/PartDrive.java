@@ -57,9 +57,8 @@ final class PartDrive {
     driven = Arrays.stream(part.joints()).filter(j -> !Double.isNaN(target[j])).toArray();
     roughAny = Arrays.stream(part.joints()).anyMatch(j -> !Double.isNaN(near[j]));
     roughAll =
-        roughAny
-            && Arrays.stream(part.joints())
-                .allMatch(j -> !Double.isNaN(near[j]) || !Double.isNaN(target[j]));
+        Arrays.stream(part.joints())
+            .allMatch(j -> !Double.isNaN(near[j]) || !Double.isNaN(target[j]));
   }
 
   Outcome run() {
@@ -141,18 +140,21 @@ final class PartDrive {
       return judged(true, flat);
     }
     double[] rough = q.clone();
-    boolean loose = driven.length < freedom.count();
+    boolean loose = freedom.regular() && driven.length < freedom.count(budget);
     Solver solver = new Solver(part, held, q, loose);
     boolean closed = solver.solve(q);
     if (closed && solver.ratio > 1e-5) {
-      return judged(
-          true, loose ? new Relax(part, axes, budget).toward(anchor(), q, held(driven)) : q);
+      return judged(true, loose ? relaxed(q) : q);
     }
     double[] snapped = Snap.of(part, axes, closed ? q : rough, held, 0.1);
     if (snapped != null) {
       return judged(true, snapped);
     }
-    return closed ? judged(true, q) : null;
+    return closed ? judged(true, relaxed(q)) : null;
+  }
+
+  private double[] relaxed(double[] q) {
+    return new Relax(part, axes, budget).toward(anchor(), q, held(driven));
   }
 
   /** Continuous paths from the reference pose, most natural first. */
@@ -185,7 +187,7 @@ final class PartDrive {
   private List<double[]> starts() {
     List<double[]> poses = new ArrayList<>();
     List<Double> share = new ArrayList<>();
-    for (Branches.Branch b : freedom.branches()) {
+    for (Branches.Branch b : freedom.branches(budget)) {
       double toward = 0;
       double own = 0;
       double all = 0;
@@ -221,7 +223,8 @@ final class PartDrive {
     if (leaders.length == 0) {
       return judged(true, start == reference ? reference : start);
     }
-    int free = freedom.regular() ? freedom.count() : Jacobians.freedoms(part, start, Freedom.CUT);
+    int free =
+        freedom.regular() ? freedom.count(budget) : Freedom.kernel(part, start, budget).length;
     double[] to = Arrays.stream(leaders).mapToDouble(j -> target[j]).toArray();
     boolean loose = leaders.length < free;
     March march = new March(part, axes, start, leaders, to, loose, budget);

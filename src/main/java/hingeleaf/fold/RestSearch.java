@@ -40,14 +40,14 @@ final class RestSearch {
   /** Spent budgets end the search early, and the result says that it is not complete. */
   Found run(int jointCount) {
     double[] reference = new double[jointCount];
-    if (freedom.count() == 0) {
+    if (freedom.count(budget) == 0) {
       return new Found(List.of(), true);
     }
     try {
       if (!freedom.regular() || Snap.isFlat(part, axes, reference, 1e-9)) {
         add(reference, 0, false);
       }
-      if (freedom.regular() && freedom.count() > 1) {
+      if (freedom.regular() && freedom.count(budget) > 1) {
         several(reference);
       } else {
         single(reference);
@@ -91,8 +91,8 @@ final class RestSearch {
   private List<double[]> outOf(double[] q) {
     Freedom here = Arrays.stream(q).allMatch(x -> x == 0) ? freedom : Freedom.of(part, q, budget);
     List<double[]> out = new ArrayList<>();
-    for (Branches.Branch b : here.branches()) {
-      complete &= here.branches().size() < 64;
+    for (Branches.Branch b : here.branches(budget)) {
+      complete &= here.branches(budget).size() < 64;
       if (b.ahead() != null) {
         out.add(b.ahead());
       }
@@ -100,7 +100,7 @@ final class RestSearch {
         out.add(b.back());
       }
     }
-    if (here.regular() && here.count() > 0) {
+    if (here.regular() && here.count(budget) > 0) {
       for (double[] t : Jacobians.at(part, q, Freedom.CUT).kernel()) {
         for (double way : new double[] {-1, 1}) {
           double[] p = q.clone();
@@ -112,7 +112,7 @@ final class RestSearch {
           }
         }
       }
-      complete &= here.count() == 1;
+      complete &= here.count(budget) == 1;
     }
     return out;
   }
@@ -153,12 +153,12 @@ final class RestSearch {
       complete = false;
       seeded(reference);
     }
-    complete &= freedom.count() <= EXACT;
+    complete &= freedom.count(budget) <= EXACT;
   }
 
   private void seeded(double[] reference) {
     SplittableRandom random = new SplittableRandom(41);
-    int k = freedom.count();
+    int k = freedom.count(budget);
     for (int trial = 0; trial < 8 * k && ways.size() < MOST_WAYS; trial++) {
       boolean[] stopped = new boolean[reference.length];
       double[] q = reference;
