@@ -11,6 +11,7 @@ import hingeleaf.paper.Fonts;
 import hingeleaf.paper.Lengths;
 import hingeleaf.paper.Look;
 import hingeleaf.paper.PaperSize;
+import hingeleaf.paper.dxf.PieceDxf;
 import hingeleaf.paper.figure.CardPicture;
 import hingeleaf.paper.json.PackJson;
 import hingeleaf.paper.pdf.PdfWriter;
@@ -46,6 +47,7 @@ public final class PackFiles {
     all.put("templates.pdf", files.templates());
     for (CutList.Line line : pack.cuts().lines()) {
       String name = "pieces/" + fileName(line.pieces().get(0));
+      all.put(name + ".dxf", PieceDxf.write(line.piece()).getBytes(StandardCharsets.US_ASCII));
       all.put(name + ".svg", PieceSvg.write(line.piece()).getBytes(StandardCharsets.UTF_8));
     }
     all.put("picture.png", files.picture());
@@ -92,7 +94,13 @@ public final class PackFiles {
 
   private byte[] picture() {
     Drawing drawing =
-        CardPicture.of(pack.aslant(), pack.title(), 200, 200, CardPicture.Manner.PAPERS);
+        CardPicture.filling(
+            SeenCard.of(pack.aslant()),
+            pack.title(),
+            CardPicture.Manner.COLOUR,
+            200,
+            150,
+            Look.PAPER);
     return PngWriter.write(drawing, PICTURE_PIXELS, Look.PAPER, fonts);
   }
 
