@@ -13,7 +13,7 @@ import java.util.TreeSet;
  */
 final class Coupled {
   /** Up to this many unknowns a lost pivot is looked into with singular values. */
-  static final int DENSE = 260;
+  static final int DENSE = 130;
 
   private final List<Loop> loops;
   private final int[] unknowns;
@@ -53,8 +53,7 @@ final class Coupled {
         graph.stream()
             .map(s -> s.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
-    int[] order =
-        loose && lists.length <= DENSE ? identity(lists.length) : FillOrder.of(lists);
+    int[] order = loose && lists.length <= DENSE ? identity(lists.length) : FillOrder.of(lists);
     int[] rank = new int[order.length];
     for (int k = 0; k < order.length; k++) {
       rank[order[k]] = k;
