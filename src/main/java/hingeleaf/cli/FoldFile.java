@@ -5,6 +5,8 @@ import hingeleaf.finding.Problem;
 import hingeleaf.fold.Budget;
 import hingeleaf.fold.Drive;
 import hingeleaf.fold.Linkage;
+import hingeleaf.fold.RestState;
+import hingeleaf.fold.Rests;
 import hingeleaf.intake.BadInput;
 import hingeleaf.intake.MechanismFile;
 import hingeleaf.intake.MechanismText;
@@ -21,6 +23,10 @@ import java.util.Locale;
 /** {@code hingeleaf fold FILE} for a mechanism file: drives it to the states that it asks for. */
 public final class FoldFile {
   private static final long STEPS = 20_000_000;
+  private static final long REST_STEPS = 1_000_000;
+
+  /** So many of the states in which it can lie are written out. */
+  private static final int LISTED = 16;
 
   private FoldFile() {}
 
@@ -69,7 +75,7 @@ public final class FoldFile {
             linkage.bodies(),
             file.mechanism().joints().size(),
             linkage.loops(),
-            new FoldJson.Flat(0, false, List.of()));
+            flat(linkage));
     out.print(
         json ? FoldJson.write(file.mechanism(), summary, results) : sentences(summary, results));
     return all ? 0 : 1;
@@ -90,6 +96,26 @@ public final class FoldFile {
       }
     }
     return least < Integer.MAX_VALUE ? least : linkage.mobility(Budget.of(STEPS));
+  }
+
+  /** The states in which it can lie, those that a card reaches without crossing first. */
+  private static FoldJson.Flat flat(Linkage linkage) {
+    Rests rests = linkage.rests(true, Budget.of(REST_STEPS));
+    List<FoldJson.FlatState> listed = new ArrayList<>();
+    for (int[] pick :
+        rests.ranked((c, w) -> (w.beyond() ? 2 : 0) + (w.coplanar() ? 0 : 1), LISTED)) {
+      boolean coplanar = true;
+      boolean crossing = false;
+      for (int c = 0; c < pick.length; c++) {
+        RestState way = rests.choices().get(c).ways().get(pick[c]);
+        coplanar &= way.coplanar();
+        crossing |= way.beyond();
+      }
+      listed.add(new FoldJson.FlatState(linkage.rest(rests, pick), coplanar, crossing));
+    }
+    boolean moves = !rests.choices().isEmpty();
+    return new FoldJson.Flat(
+        moves ? rests.count() : 0, rests.complete(), moves ? listed : List.of());
   }
 
   private static boolean away(Posed posed) {

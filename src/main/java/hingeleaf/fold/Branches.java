@@ -21,7 +21,8 @@ final class Branches {
   /** How far a branch is followed to prove that it exists, rad in its most moving joint. */
   static final double STEP = 0.1;
 
-  private static final int MOST = 64;
+  /** Larger parts are followed along fewer branches. */
+  private static final int SMALL = 40;
 
   private final Part part;
   private final double[] from;
@@ -186,8 +187,9 @@ final class Branches {
     int k = kernel.length;
     SplittableRandom random = new SplittableRandom(20260101);
     List<double[]> out = new ArrayList<>();
+    int most = part.size() <= SMALL ? 64 : 12;
     int starts = forms.isEmpty() ? 4 * k : Math.min(60 * k, 240);
-    for (int i = 0; i < starts && out.size() < MOST; i++) {
+    for (int i = 0; i < starts && out.size() < most; i++) {
       budget.spend(1);
       int place = i;
       boolean axis = i < k;

@@ -13,7 +13,7 @@ import java.util.TreeSet;
  */
 final class Coupled {
   /** Up to this many unknowns a lost pivot is looked into with singular values. */
-  static final int DENSE = 260;
+  static final int DENSE = 130;
 
   private final List<Loop> loops;
   private final int[] unknowns;

@@ -12,6 +12,9 @@ final class RestSearch {
   private static final int MOST_WAYS = 64;
   private static final int EXACT = 4;
 
+  /** Larger parts are not searched: that takes dense algebra at every step. */
+  private static final int MOST_JOINTS = 120;
+
   private final Part part;
   private final Axes axes;
   private final Freedom freedom;
@@ -40,10 +43,13 @@ final class RestSearch {
   /** Spent budgets end the search early, and the result says that it is not complete. */
   Found run(int jointCount) {
     double[] reference = new double[jointCount];
-    if (freedom.count(budget) == 0) {
+    if (freedom.rigid(budget)) {
       return new Found(List.of(), true);
     }
     try {
+      if (part.size() > MOST_JOINTS) {
+        throw new Budget.Spent();
+      }
       if (!freedom.regular() || Snap.isFlat(part, axes, reference, 1e-9)) {
         add(reference, 0, false);
       }

@@ -95,7 +95,7 @@ final class Sweep {
         b[at++][i] = 1;
       }
     }
-    budget.spend(part.size());
+    budget.spend((long) part.size() * part.size() / 4);
     return new Svd(b, Freedom.CUT).kernel();
   }
 

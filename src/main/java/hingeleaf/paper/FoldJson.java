@@ -24,9 +24,9 @@ public final class FoldJson {
   public record Summary(int mobility, int bodies, int hinges, int loops, Flat flat) {}
 
   /**
-   * The states in which every fold is open or closed.
+   * The states in which the mechanism can lie.
    *
-   * @param count how many there are, of those found
+   * @param count how many were found, a product over parts that move by themselves
    * @param complete whether the search was exhaustive
    * @param listed the first of them
    */
@@ -37,11 +37,11 @@ public final class FoldJson {
   }
 
   /**
-   * @param coplanar whether all panels lie in parallel planes
-   * @param crossing whether panels must pass through each other to come there; null if not looked
+   * @param coplanar whether every fold is open or closed
+   * @param crossing whether the way there leads through another such state, which real panels
+   *     cannot pass without crossing
    */
-  public record FlatState(
-      Posed posed, boolean coplanar, @org.jspecify.annotations.Nullable Boolean crossing) {}
+  public record FlatState(Posed posed, boolean coplanar, boolean crossing) {}
 
   /** One state asked for and what came of it. */
   public record StateResult(Map<String, Double> drive, boolean reached, String why, Posed posed) {}
@@ -72,15 +72,13 @@ public final class FoldJson {
 
   private static void flat(JsonGenerator g, Mechanism m, Flat flat) {
     g.writeObjectPropertyStart("flat");
-    g.writeNumberProperty("count", flat.count());
+    g.writeNumberProperty("count", Math.round(flat.count()));
     g.writeBooleanProperty("complete", flat.complete());
     g.writeArrayPropertyStart("states");
     for (FlatState s : flat.listed()) {
       g.writeStartObject();
       g.writeBooleanProperty("coplanar", s.coplanar());
-      if (s.crossing() != null) {
-        g.writeBooleanProperty("crossing", s.crossing());
-      }
+      g.writeBooleanProperty("crossing", s.crossing());
       folds(g, m, s.posed());
       g.writeNumberProperty("closure_mm", s.posed().gap());
       g.writeEndObject();
