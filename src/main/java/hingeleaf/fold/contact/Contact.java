@@ -6,6 +6,7 @@ import hingeleaf.card.Rest;
 import hingeleaf.fold.Budget;
 import hingeleaf.fold.Linkage;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -76,18 +77,31 @@ public final class Contact {
     Course course = Course.to(linkage, rest.posed().values(), order);
     Pairs pairs = new Pairs(course);
     List<Touch> touches = new ArrayList<>();
-    for (int i = 0; i < solids.size(); i++) {
-      for (int j = i + 1; j < solids.size(); j++) {
-        if (!passages.contains(key(i, j))) {
-          Touch t = pairs.touch(solids.get(i), solids.get(j));
-          if (t != null) {
-            touches.add(t);
-          }
-        }
+    for (int[] pair : nearestFirst()) {
+      Touch t = pairs.touch(solids.get(pair[0]), solids.get(pair[1]));
+      if (t != null) {
+        touches.add(t);
       }
     }
     touches.sort(Comparator.comparing(Touch::kind).reversed().thenComparingDouble(Touch::share));
     return new Way(order, course.whole, touches, List.of(), pairs.undecided);
+  }
+
+  /** All pairs that can touch, those with few joints between them first. */
+  private List<int[]> nearestFirst() {
+    List<List<int[]>> byLength = new ArrayList<>();
+    for (int i = 0; i < solids.size(); i++) {
+      for (int j = i + 1; j < solids.size(); j++) {
+        Chain chain = chains.between(solids.get(i).body(), solids.get(j).body());
+        if (chain != null && !passages.contains(key(i, j))) {
+          while (byLength.size() <= chain.length()) {
+            byLength.add(new ArrayList<>());
+          }
+          byLength.get(chain.length()).add(new int[] {i, j});
+        }
+      }
+    }
+    return byLength.stream().flatMap(List::stream).toList();
   }
 
   /** One course and what is asked along it. */
@@ -96,9 +110,28 @@ public final class Contact {
     private final Judge judge;
     private int undecided;
 
+    /** When a layer came down on a part, by panel: layers beyond that one matter until then only. */
+    private final double[] covered = new double[solids.size()];
+
+    private final int[] coveredBy = new int[solids.size()];
+
     Pairs(Course course) {
       advance = new Advance(course, clearance);
       judge = new Judge(course);
+      Arrays.fill(covered, 1);
+      Arrays.fill(coveredBy, Integer.MAX_VALUE);
+    }
+
+    private double until(Solid a, int length) {
+      return length > coveredBy[a.panel()] ? covered[a.panel()] : 1;
+    }
+
+    private void cover(Solid a, Solid b, int length, Touch t) {
+      int part = t.part().equals(a.id()) ? a.panel() : b.panel();
+      if (t.kind() == Touch.Kind.RESTS_ON && length <= coveredBy[part]) {
+        covered[part] = Math.min(covered[part], t.share());
+        coveredBy[part] = length;
+      }
     }
 
     @Nullable Touch touch(Solid a, Solid b) {
@@ -111,11 +144,19 @@ public final class Contact {
       if (line && sheetsMeet(a, b, chain)) {
         return null;
       }
-      Advance.Outcome o = advance.run(a, b, chain, back);
+      double until = Math.min(until(a, chain.length()), until(b, chain.length()));
+      Advance.Outcome o = advance.run(a, b, chain, back, until);
       if (o.end() == Advance.End.UNDECIDED) {
         undecided++;
       }
-      return o.end() == Advance.End.TOUCH ? judge.of(a, b, chain, line, o) : null;
+      if (o.end() != Advance.End.TOUCH) {
+        return null;
+      }
+      Touch t = judge.of(a, b, chain, line, o);
+      if (t != null) {
+        cover(a, b, chain.length(), t);
+      }
+      return t;
     }
 
     /** Two sheets through one fold line: their angle is limited by the fold, not by contact. */
@@ -127,7 +168,7 @@ public final class Contact {
   /** Adds what would free each jam, found by trying it on all other parts. */
   private Way advised(Way way, Rest rest) {
     Course course = Course.to(linkage, rest.posed().values(), way.order());
-    Remedies remedies = new Remedies(solids, new Pairs(course)::touch);
+    Remedies remedies = new Remedies(solids, (a, b) -> new Pairs(course).touch(a, b));
     List<Remedy> found = new ArrayList<>();
     way.touches().stream()
         .filter(t -> t.fault() && t.height() > 0)

@@ -10,6 +10,11 @@ import hingeleaf.geom.Rigid;
  * thread at a time.
  */
 final class ShellGap {
+  /** How much nearer than told two surfaces may be, as a share. */
+  static final double SLACK = 0.03;
+
+  private static final double KEEP = (1 - SLACK) * (1 - SLACK);
+
   final double[] on = new double[3];
   final double[] to = new double[3];
   private final TriangleGap triangles = new TriangleGap();
@@ -24,7 +29,9 @@ final class ShellGap {
   }
 
   /**
-   * The distance in mm, or {@code below} if it is no less; then the points mean nothing.
+   * The distance in mm, or {@code below} if it is no less; then the points mean nothing. The true
+   * distance may be less by {@link #SLACK} of it: parallel sheets would otherwise be gone through
+   * triangle by triangle for the last bit.
    *
    * @param bToA from the second surface's coordinates to the first's
    */
@@ -62,7 +69,7 @@ final class ShellGap {
   }
 
   private void down(Shell a, int i, Shell b, int j, double apart) {
-    if (best > 0 && apart < best * best) {
+    if (best > 0 && apart < KEEP * best * best) {
       visit(a, i, b, j);
     }
   }
@@ -74,7 +81,11 @@ final class ShellGap {
       for (int k = 0; k < 9; k += 3) {
         Shell.apply(pose, b.corners, 9 * y + k, moved, k);
       }
+      box(moved);
       for (int x = a0; x < a0 + a.count[i] && best > 0; x++) {
+        if (beyond(a.corners, 9 * x)) {
+          continue;
+        }
         double d = triangles.of(a.corners, 9 * x, moved, 0, best);
         if (d < best) {
           best = d;
@@ -83,6 +94,31 @@ final class ShellGap {
         }
       }
     }
+  }
+
+  private final double[] least = new double[3];
+  private final double[] most = new double[3];
+
+  private void box(double[] t) {
+    for (int k = 0; k < 3; k++) {
+      least[k] = Math.min(t[k], Math.min(t[k + 3], t[k + 6]));
+      most[k] = Math.max(t[k], Math.max(t[k + 3], t[k + 6]));
+    }
+  }
+
+  /** Whether a triangle's box is further from the moved one's than the nearest yet. */
+  private boolean beyond(double[] t, int i) {
+    double sum = 0;
+    for (int k = 0; k < 3; k++) {
+      double p = t[i + k];
+      double q = t[i + 3 + k];
+      double r = t[i + 6 + k];
+      double lo = Math.min(p, Math.min(q, r)) - most[k];
+      double hi = least[k] - Math.max(p, Math.max(q, r));
+      double g = lo > hi ? lo : hi;
+      sum += g > 0 ? g * g : 0;
+    }
+    return sum >= KEEP * best * best;
   }
 
   private static double size(Shell s, int node) {
