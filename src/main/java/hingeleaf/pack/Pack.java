@@ -13,8 +13,12 @@ import hingeleaf.finding.Problem;
 import hingeleaf.fold.FlatStates;
 import hingeleaf.fold.FoldForward;
 import hingeleaf.fold.FoldWay;
+import hingeleaf.fold.accuracy.CuttingReport;
+import hingeleaf.fold.accuracy.CuttingStudy;
 import hingeleaf.fold.contact.Contact;
 import hingeleaf.fold.contact.Way;
+import hingeleaf.fold.stand.Stand;
+import hingeleaf.fold.stand.Standing;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.ScoreChart;
 import hingeleaf.plan.WorkPlan;
@@ -50,6 +54,8 @@ public final class Pack {
   private final Kept<MadeCard> made;
   private final Kept<Flats> flats;
   private final Kept<Optional<Way>> way;
+  private final Kept<CuttingReport> cutting;
+  private final Kept<Stand> stand;
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
   private final Kept<WorkPlan> work;
@@ -85,6 +91,9 @@ public final class Pack {
                 flats().states().stream()
                     .findFirst()
                     .map(best -> Contact.way(made(), best, CLEARANCE_MM)));
+    this.cutting =
+        new Kept<>(() -> CuttingStudy.of(made(), best(), in.bench().accuracy().mm()));
+    this.stand = new Kept<>(() -> Standing.of(made(), best()));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
@@ -137,6 +146,20 @@ public final class Pack {
   /** What touches on the way to the best rest; empty where the card lies flat in no way. */
   public Optional<Way> way() {
     return way.get();
+  }
+
+  private @Nullable Rest best() {
+    return flats().states().isEmpty() ? null : flats().states().get(0);
+  }
+
+  /** What the bench's accuracy does to the card. */
+  public CuttingReport cutting() {
+    return cutting.get();
+  }
+
+  /** How the made card stands on a shelf. */
+  public Stand stand() {
+    return stand.get();
   }
 
   /** A panel in a maker's words: "middle", "the left side of middle". */
