@@ -44,9 +44,18 @@ public final class FlatStates {
     List<Rests.Choice> choices = new ArrayList<>();
     for (Rests.Choice c : all.choices()) {
       List<RestState> flat = c.ways().stream().filter(RestState::coplanar).toList();
+      if (isDoor(c)) {
+        flat = flat.stream().filter(w -> Math.abs(w.values().get(0)) < 1e-9).toList();
+      }
       choices.add(new Rests.Choice(c.joints(), flat.isEmpty() ? c.ways() : flat));
     }
     return new Rests(all.complete(), choices);
+  }
+
+  /** A fold in no loop that is flat in the made card: a door, which lies flat closed. */
+  private static boolean isDoor(Rests.Choice c) {
+    return c.joints().size() == 1
+        && c.ways().stream().anyMatch(w -> w.coplanar() && Math.abs(w.values().get(0)) < 1e-9);
   }
 
   /**
@@ -107,7 +116,9 @@ public final class FlatStates {
   private List<Integer> leans(int[] pick) {
     List<Integer> leans = new ArrayList<>();
     for (int c = 0; c < rests.choices().size(); c++) {
-      leans.add(lean(c, pick[c]));
+      if (!isDoor(rests.choices().get(c))) {
+        leans.add(lean(c, pick[c]));
+      }
     }
     return leans;
   }

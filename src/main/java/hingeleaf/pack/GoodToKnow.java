@@ -1,6 +1,7 @@
 package hingeleaf.pack;
 
 import hingeleaf.fold.accuracy.CuttingReport;
+import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Touch;
 import hingeleaf.fold.contact.Way;
 import hingeleaf.fold.stand.Stand;
@@ -26,6 +27,7 @@ public final class GoodToKnow {
     GoodToKnow know = new GoodToKnow(pack);
     List<String> all = new ArrayList<>();
     pack.way().ifPresent(w -> know.resting(w, all));
+    pack.swings().forEach(d -> all.add(know.opens(d)));
     know.cutting(all);
     all.add(know.standing());
     return all;
@@ -49,6 +51,19 @@ public final class GoodToKnow {
                         + ", "
                         + pack.inputs().wants().units().fine(e.getValue())
                         + "."));
+  }
+
+  private String opens(Swing d) {
+    String name = d.door().substring(d.door().lastIndexOf('/') + 1);
+    String against = d.against();
+    return against == null
+        ? name + " opens all the way; it lies flat closed."
+        : name
+            + " opens to "
+            + Math.round(Math.toDegrees(d.opens()))
+            + " degrees, where it meets "
+            + pack.words(against)
+            + "; it lies flat closed.";
   }
 
   private void cutting(List<String> all) {

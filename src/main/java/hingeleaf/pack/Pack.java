@@ -16,6 +16,7 @@ import hingeleaf.fold.FoldWay;
 import hingeleaf.fold.accuracy.CuttingReport;
 import hingeleaf.fold.accuracy.CuttingStudy;
 import hingeleaf.fold.contact.Contact;
+import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Way;
 import hingeleaf.fold.stand.Stand;
 import hingeleaf.fold.stand.Standing;
@@ -56,6 +57,7 @@ public final class Pack {
   private final Kept<Optional<Way>> way;
   private final Kept<CuttingReport> cutting;
   private final Kept<Stand> stand;
+  private final Kept<List<Swing>> swings;
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
   private final Kept<WorkPlan> work;
@@ -91,8 +93,8 @@ public final class Pack {
                 flats().states().stream()
                     .findFirst()
                     .map(best -> Contact.way(made(), best, CLEARANCE_MM)));
-    this.cutting =
-        new Kept<>(() -> CuttingStudy.of(made(), best(), in.bench().accuracy().mm()));
+    this.cutting = new Kept<>(() -> CuttingStudy.of(made(), best(), in.bench().accuracy().mm()));
+    this.swings = new Kept<>(() -> Contact.swings(made()));
     this.stand = new Kept<>(() -> Standing.of(made(), best()));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
@@ -155,6 +157,11 @@ public final class Pack {
   /** What the bench's accuracy does to the card. */
   public CuttingReport cutting() {
     return cutting.get();
+  }
+
+  /** How far each door opens; empty where there is none. */
+  public List<Swing> swings() {
+    return swings.get();
   }
 
   /** How the made card stands on a shelf. */

@@ -61,6 +61,11 @@ public final class Assembly {
     return Optional.ofNullable(pieces.get(id));
   }
 
+  /** Puts another version of a piece in its place. */
+  void replace(Piece piece) {
+    pieces.replace(piece.id(), piece);
+  }
+
   /** Puts an ink on a piece. */
   void ink(String piece, Ink ink) {
     pieces.computeIfPresent(

@@ -15,7 +15,7 @@ public final class Structures {
 
   /** The tables of all structures, for reading designs and for the schema. */
   public static final DesignForms FORMS =
-      new DesignForms(ALL.stream().map(Structure::form).toList(), List.of());
+      new DesignForms(ALL.stream().map(Structure::form).toList(), List.of(Doors.FORM));
 
   private Structures() {}
 
@@ -44,6 +44,9 @@ public final class Structures {
     Sizing sizing = new Sizing(bearings.units(), convert);
     Workshop shop = new Workshop(new Assembly(), bearings, sizing, drawings);
     structure(design.base().variant()).build(design.base().form(), shop);
+    if (!shop.card().blocked()) {
+      design.mechanisms().forEach(m -> Doors.hang(m.form(), shop));
+    }
     if (!shop.card().blocked()) {
       new FittingReader(design, shop).fit();
     }

@@ -26,7 +26,9 @@ public final class CuttingStudy {
   /** Where the trials start from; printed with them. */
   public static final long SEED = 20_170_601;
 
-  /** A card that stands up by less than this lies flat to a maker, mm: common practice, no source. */
+  /**
+   * A card that stands up by less than this lies flat to a maker, mm: common practice, no source.
+   */
   public static final double FLAT_MM = 1;
 
   private final List<Stage> stages;
@@ -114,7 +116,8 @@ public final class CuttingStudy {
     FourBar exact = s.links(Map.of());
     FourBar bad = new FourBar(exact.base() - worst, exact.first(), exact.panel(), exact.second());
     FourBar other = new FourBar(exact.base() + worst, exact.first(), exact.panel(), exact.second());
-    double jam = Math.max(tall(bad.jamHeight(s.lean()), exact), tall(other.jamHeight(s.lean()), exact));
+    double jam =
+        Math.max(tall(bad.jamHeight(s.lean()), exact), tall(other.jamHeight(s.lean()), exact));
     return new CuttingReport.Part(
         s.piece(),
         Math.abs(exact.misfit(s.lean())),

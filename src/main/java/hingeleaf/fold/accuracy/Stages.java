@@ -110,7 +110,9 @@ final class Stages {
         p.id(),
         scores.stream().map(Score::name).toList(),
         at,
-        scores.stream().map(s -> Setting.of("score", direction, along(s.at().from(), upright))).toList(),
+        scores.stream()
+            .map(s -> Setting.of("score", direction, along(s.at().from(), upright)))
+            .toList(),
         lands,
         landing,
         lean,

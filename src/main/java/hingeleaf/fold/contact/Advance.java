@@ -92,7 +92,10 @@ final class Advance {
           return outcome(End.LAYERS, leg, share, rel);
         }
         double below = left + 2 * clearance + 2;
-        double d = near(boxes, below) ? gap.of(a.shell(), b.shell(), rel, below) : boxes;
+        // A box's distance is no more than a bound: what makes layers must be asked of the
+        // triangles.
+        double d =
+            boxes <= paper || near(boxes, below) ? gap.of(a.shell(), b.shell(), rel, below) : boxes;
         if (resting) {
           resting = d <= 0.1;
           share += resting ? Math.max(0.002, 0.05 / speed) : 0;

@@ -1,10 +1,12 @@
 package hingeleaf.fold.contact;
 
 import hingeleaf.card.Join;
+import hingeleaf.card.Joint;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Rest;
 import hingeleaf.fold.Budget;
 import hingeleaf.fold.Linkage;
+import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -73,6 +75,81 @@ public final class Contact {
     return contact.advised(together, rest);
   }
 
+  /** How far each door opens: folds that are in no loop and flat in the made card. */
+  public static List<Swing> swings(MadeCard made) {
+    Contact contact = new Contact(made, 0);
+    List<Swing> all = new ArrayList<>();
+    for (List<Integer> together : contact.linkage.movers()) {
+      if (together.size() == 1 && contact.linkage.joint(together.get(0)) instanceof Joint.Hinge h) {
+        if (h.made() == 0) {
+          all.add(contact.swing(together.get(0), h));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** The leaf is what moves: the body of the two that is not the ground's side of the fold. */
+  private Swing swing(int joint, Joint.Hinge h) {
+    int leaf = linkage.bodyOf(h.a()) == 0 || moves(h.b(), h.a()) ? h.b() : h.a();
+    Solid solid = solids.get(leaf);
+    double reach = reach(solid, h);
+    Swing whole = swing(joint, h, solid, reach, 1, reach);
+    double share = 1;
+    while (whole.opens() < Math.PI / 2 && share * reach > 2) {
+      share -= 0.5 / reach;
+      if (swing(joint, h, solid, reach, share, reach).opens() >= Math.PI / 2) {
+        break;
+      }
+    }
+    return new Swing(
+        whole.door(), whole.leaf(), whole.opens(), whole.against(), reach, share * reach);
+  }
+
+  /** Whether the first panel's body hangs on fewer joints than the second's: it is the leaf. */
+  private boolean moves(int leaf, int host) {
+    int body = linkage.bodyOf(leaf);
+    long at = made.mechanism().joints().stream().filter(j -> touches(j, body)).count();
+    int other = linkage.bodyOf(host);
+    long beside = made.mechanism().joints().stream().filter(j -> touches(j, other)).count();
+    return at < beside;
+  }
+
+  private boolean touches(Joint j, int body) {
+    return linkage.bodyOf(j.a()) == body || linkage.bodyOf(j.b()) == body;
+  }
+
+  private static double reach(Solid leaf, Joint.Hinge h) {
+    Vec3 u = h.to().minus(h.from()).unit();
+    Vec3 c = h.from();
+    return leaf.shell()
+        .reach(new double[] {c.x(), c.y(), c.z()}, new double[] {u.x(), u.y(), u.z()});
+  }
+
+  private Swing swing(
+      int joint, Joint.Hinge h, Solid leaf, double reach, double share, double told) {
+    Course course = Course.turning(made.mechanism().joints().size(), joint, Math.PI);
+    Advance advance = new Advance(course, 0);
+    Solid tried = share == 1 ? leaf : Solids.narrowed(leaf, h.from(), h.to(), share);
+    double opens = Math.PI;
+    String against = null;
+    for (Solid other : solids) {
+      Chain chain = chains.between(leaf.body(), other.body());
+      Chain back = chains.between(other.body(), leaf.body());
+      boolean host = !other.prism() && chain != null && chain.oneLine() && chain.lineIn(other);
+      if (chain == null || back == null || host) {
+        continue;
+      }
+      Advance.Outcome o = advance.run(tried, other, chain, back, opens / Math.PI);
+      if (o.end() == Advance.End.TOUCH && o.share() * Math.PI < opens) {
+        opens = o.share() * Math.PI;
+        against = other.id();
+      }
+    }
+    String door = leaf.id().endsWith("/leaf") ? leaf.piece() : h.id();
+    return new Swing(door, leaf.id(), opens, against, told, told);
+  }
+
   private Way along(Rest rest, Order order) {
     Course course = Course.to(linkage, rest.posed().values(), order);
     Pairs pairs = new Pairs(course);
@@ -110,7 +187,9 @@ public final class Contact {
     private final Judge judge;
     private int undecided;
 
-    /** When a layer came down on a part, by panel: layers beyond that one matter until then only. */
+    /**
+     * When a layer came down on a part, by panel: layers beyond that one matter until then only.
+     */
     private final double[] covered = new double[solids.size()];
 
     private final int[] coveredBy = new int[solids.size()];

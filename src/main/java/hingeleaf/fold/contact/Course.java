@@ -38,6 +38,13 @@ final class Course {
     this.whole = whole;
   }
 
+  /** From the made pose straight to where one joint alone has a value. */
+  static Course turning(int joints, int joint, double value) {
+    double[] end = new double[joints];
+    end[joint] = value;
+    return new Course(Order.TOGETHER, List.of(new double[joints], end), true);
+  }
+
   /** The course to these joint values. */
   static Course to(Linkage linkage, List<Double> flat, Order order) {
     double[] end = flat.stream().mapToDouble(Double::doubleValue).toArray();

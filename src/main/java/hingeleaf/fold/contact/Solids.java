@@ -117,6 +117,31 @@ final class Solids {
     return new double[] {a.x(), a.y(), a.z(), b.x(), b.y(), b.z(), c.x(), c.y(), c.z()};
   }
 
+  /** A sheet whose distances from a line are a share of what they were. */
+  static Solid narrowed(Solid s, Vec3 from, Vec3 to, double share) {
+    Vec3 u = to.minus(from).unit();
+    double[] t = s.shell().corners.clone();
+    for (int i = 0; i < t.length; i += 3) {
+      Vec3 p = new Vec3(t[i], t[i + 1], t[i + 2]).minus(from);
+      Vec3 along = u.times(p.dot(u));
+      Vec3 at = from.plus(along).plus(p.minus(along).times(share));
+      t[i] = at.x();
+      t[i + 1] = at.y();
+      t[i + 2] = at.z();
+    }
+    return new Solid(
+        s.panel(),
+        s.piece(),
+        s.id(),
+        s.body(),
+        new Shell(t),
+        s.prism(),
+        s.normal(),
+        s.at(),
+        s.top(),
+        s.thickness());
+  }
+
   /** A prism at another place of what it stands on, or of another height. */
   static @Nullable Solid changed(Solid s, Vec3 moved, double top) {
     double shrink = top / s.top();

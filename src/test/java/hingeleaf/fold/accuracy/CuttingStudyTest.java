@@ -76,8 +76,7 @@ class CuttingStudyTest {
         compared++;
         assertThat(heights(linkage, rests, m))
             .as("%s leaning %d", links, lean)
-            .anySatisfy(
-                h -> assertThat(h).isCloseTo(links.jamHeight(lean), within(1e-6)));
+            .anySatisfy(h -> assertThat(h).isCloseTo(links.jamHeight(lean), within(1e-6)));
       }
     }
     assertThat(compared).isGreaterThan(12);

@@ -20,7 +20,8 @@ public final class Designs {
   private Designs() {}
 
   /** One stage: a back and a frame with sides left and right; further lines as given. */
-  public static String stage(double width, double height, double side, String aperture, String more) {
+  public static String stage(
+      double width, double height, double side, String aperture, String more) {
     return stack(width, height, side, "    - {name: far, " + aperture + "}\n", more);
   }
 
