@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class TreeTest {
   static Tree tree(String text) {
     TreeReading reading = Tree.read("card.yaml", text);
-    if (reading instanceof TreeReading.Readable r) {
+    if (reading instanceof TreeReading.Legible r) {
       return r.tree();
     }
     return fail("not read: " + reading);
@@ -28,7 +28,7 @@ class TreeTest {
 
   private static List<Problem> problems(byte[] bytes) {
     TreeReading reading = Tree.read("card.yaml", bytes);
-    if (reading instanceof TreeReading.Unreadable u) {
+    if (reading instanceof TreeReading.Illegible u) {
       return u.problems();
     }
     return fail("was read: " + reading);
@@ -178,11 +178,11 @@ class TreeTest {
         text.replace(at, at + random.nextInt(2), "" + signs.charAt(random.nextInt(signs.length())));
       }
       TreeReading reading = Tree.read("card.yaml", text.toString());
-      if (reading instanceof TreeReading.Unreadable u) {
+      if (reading instanceof TreeReading.Illegible u) {
         refused++;
         assertThat(u.problems()).isNotEmpty().allSatisfy(p -> assertThat(p.place()).isNotNull());
       } else {
-        DesignDocument.read(((TreeReading.Readable) reading).tree(), TestForms.ALL);
+        DesignDocument.read(((TreeReading.Legible) reading).tree(), TestForms.ALL);
       }
     }
     assertThat(refused).isBetween(300, 2900);
