@@ -158,6 +158,17 @@ class TreeTest {
         .contains("100 characters");
   }
 
+  /** Buffers of parsers are often powers of two long. */
+  @Test
+  void emoji_mayStandAnywhere() {
+    for (int size : new int[] {1024, 2048, 4096, 8192}) {
+      for (int before = size - 4; before <= size + 2; before++) {
+        String title = "x".repeat(before - 3) + "😀😀😀 ⛵";
+        assertThat(raw(tree("a: " + title + "\nb: 1\n"), "a")).isEqualTo(title);
+      }
+    }
+  }
+
   @Test
   void fortyDeep_isStillRead() {
     assertThat(tree("[".repeat(39) + "1" + "]".repeat(39)).root()).isInstanceOf(Node.Items.class);
