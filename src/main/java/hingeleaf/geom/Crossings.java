@@ -22,7 +22,7 @@ import org.locationtech.jts.noding.SegmentString;
  *     or more than {@value #MOST_TESTS} pairs of edges came near one another
  */
 public record Crossings(int count, @Nullable Vec2 first, boolean complete) {
-  private static final int MOST_TESTS = 20_000_000;
+  private static final int MOST_TESTS = 5_000_000;
 
   /** Searches until {@code most} crossings are found. */
   public static Crossings of(Collection<Ring> rings, int most) {
