@@ -32,7 +32,7 @@ public final class Attachments {
                   "border",
                   Range.from(0, 100),
                   "how much of the panel shows round the mat, where its size is left out")
-              .usually("2 mm", "1/8 in"),
+              .usually("1 mm", "1/16 in"),
           raisedBy("0 mm"),
           seen("any"));
 
@@ -69,6 +69,9 @@ public final class Attachments {
               .required()
               .example("9", "3/8"),
           FormField.colour("colour", "of the lettering").usually("\"#222222\""),
+          FormField.reference(
+              "stock", "a paper of the bench", "a strip of this to carry it; left out: the panel"),
+          raisedBy("0 mm"),
           seen("all"));
 
   /** Acetate behind an opening. */
