@@ -83,7 +83,10 @@ class TextEditTest {
     assertThat(edited("a: |\n  one\n  two\nd: 3\n", new Change.Put("a", "x")))
         .isEqualTo("a: x\nd: 3\n");
     assertThat(edited("a:   # why\n  b: 1\nd: 3\n", new Change.Put("a", "x")))
-        .isEqualTo("a:   # why\n  x\nd: 3\n");
+        .isEqualTo("a: x   # why\nd: 3\n");
+    assertThat(edited("a:  # why\n- b\n- c\nd: 3\n", new Change.Put("a", "x")))
+        .isEqualTo("a: x  # why\nd: 3\n");
+    assertThat(edited("a:\n-\n- c\n", new Change.Put("a[0]", "x"))).isEqualTo("a:\n- x\n- c\n");
   }
 
   @Test
@@ -322,7 +325,7 @@ class TextEditTest {
       made += TextEdit.apply(tree, new Change.Remove(path)) instanceof Edit.Done ? 1 : 0;
     }
     assertThat(asked).isGreaterThan(50);
-    assertThat(made).as("of " + asked).isGreaterThan(asked * 9 / 10);
+    assertThat(made).as("of " + asked).isGreaterThan(asked * 98 / 100);
   }
 
   /**
