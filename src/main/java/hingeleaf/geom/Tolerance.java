@@ -19,5 +19,20 @@ public final class Tolerance {
    */
   public static final double CHORD_MM = 0.01;
 
+  /**
+   * Parts of a view narrower than this on average are slivers of rounding, and lines nearer than
+   * this run along each other: a tenth of the finest printed line.
+   */
+  public static final double SLIVER_MM = 1e-3;
+
+  /**
+   * Sheets nearer than this touch, and their order of gluing tells which is in front: a fraction of
+   * the thinnest paper.
+   */
+  public static final double TOUCH_MM = 0.01;
+
+  /** A panel whose normal is square to the line of sight by less than this cosine is a line. */
+  public static final double EDGE_ON = 1e-4;
+
   private Tolerance() {}
 }

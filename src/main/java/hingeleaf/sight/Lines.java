@@ -1,0 +1,212 @@
+package hingeleaf.sight;
+
+import hingeleaf.geom.Rigid;
+import hingeleaf.geom.Segment;
+import hingeleaf.geom.Tolerance;
+import hingeleaf.geom.Vec2;
+import hingeleaf.geom.Vec3;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * The lines of a view: edges of panels where their panel is seen beside them, folds once however
+ * many of their panels are seen, slits, crossings, and panels seen edge-on.
+ *
+ * <p>The outline of a visible polygon consists of edges of its panel, of edges of what hides it,
+ * and of crossings. So an edge is seen just where it is part of that outline.
+ */
+final class Lines {
+  private final List<Surface> surfaces;
+  private final List<List<Polygon>> visible;
+  private final Hiding hiding;
+  private final Marks marks;
+  private final List<Draft> drafts = new ArrayList<>();
+  private final Map<String, List<Draft>> shared = new LinkedHashMap<>();
+
+  /**
+   * A line before its stroke is known.
+   *
+   * @param index of the surface that it belongs to
+   */
+  record Draft(Rims.Rim rim, int index, boolean inner) {
+    Segment at() {
+      return rim.at();
+    }
+  }
+
+  Lines(List<Surface> surfaces, List<List<Polygon>> visible, Hiding hiding, Marks marks) {
+    this.surfaces = surfaces;
+    this.visible = visible;
+    this.hiding = hiding;
+    this.marks = marks;
+  }
+
+  List<VisibleLine> all() {
+    for (Surface s : surfaces) {
+      if (!visible.get(s.index()).isEmpty()) {
+        rims(s);
+      }
+    }
+    shared.values().forEach(this::merge);
+    slits();
+    crossings();
+    Silhouette silhouette = new Silhouette(surfaces);
+    List<VisibleLine> lines = new ArrayList<>();
+    drafts.forEach(d -> ink(d, silhouette.along(d.at()), lines));
+    for (Draft d : new Edgewise(surfaces, drafts).seen()) {
+      ink(d, silhouette.outside(d.at()), lines);
+    }
+    return lines;
+  }
+
+  private void ink(Draft d, Spans outline, List<VisibleLine> out) {
+    Spans free = d.inner ? Spans.none() : outline;
+    free.on(d.at()).forEach(s -> out.add(line(d, s, VisibleLine.Stroke.SILHOUETTE)));
+    var rest = d.inner ? VisibleLine.Stroke.INNER : VisibleLine.Stroke.EDGE;
+    Spans.whole().minus(free).on(d.at()).forEach(s -> out.add(line(d, s, rest)));
+  }
+
+  private VisibleLine line(Draft d, Segment at, VisibleLine.Stroke stroke) {
+    Placed part = surfaces.get(d.index).part();
+    String name = d.rim.kind() == VisibleLine.Kind.FOLD ? d.rim.line() : "";
+    boolean fresh = marks.fresh().contains(part.piece().id());
+    return new VisibleLine(at, d.rim.kind(), stroke, part.id(), name, fresh);
+  }
+
+  /** Finds where the edges of a surface are seen. */
+  private void rims(Surface s) {
+    List<Rims.Rim> rims = pictures(s, Rims.of(s.part()));
+    List<List<Spans.Span>> seen = new Outline(visible.get(s.index())).along(rims);
+    for (int i = 0; i < rims.size(); i++) {
+      Rims.Rim rim = rims.get(i);
+      for (Segment at : Spans.union(seen.get(i)).on(rim.at())) {
+        Draft draft = new Draft(rim.at(at), s.index(), false);
+        if (rim.shared()) {
+          shared.computeIfAbsent(key(s, rim), k -> new ArrayList<>()).add(draft);
+        } else {
+          drafts.add(draft);
+        }
+      }
+    }
+  }
+
+  private static String key(Surface s, Rims.Rim rim) {
+    return s.part().piece().id() + "/" + rim.line();
+  }
+
+  /** The pictures of lines of a piece; those behind the viewer or along the sight left out. */
+  static List<Rims.Rim> pictures(Surface s, List<Rims.Rim> rims) {
+    List<Rims.Rim> out = new ArrayList<>();
+    for (Rims.Rim r : rims) {
+      Ends ends = Ends.of(r.at(), s.part().pose(), s.camera());
+      if (ends != null && ends.length() > Tolerance.LENGTH_MM) {
+        out.add(r.at(new Segment(ends.from.at(), ends.to.at())));
+      }
+    }
+    return out;
+  }
+
+  /** The picture of a straight line with its nearness at both ends. */
+  record Ends(Camera.Spot from, Camera.Spot to) {
+    static @Nullable Ends of(Segment s, Rigid pose, Camera camera) {
+      Vec3 a = pose.apply(s.from());
+      Vec3 b = pose.apply(s.to());
+      double ra = camera.room(a);
+      double rb = camera.room(b);
+      if (ra < 0 && rb < 0) {
+        return null;
+      }
+      Vec3 cut = a.plus(b.minus(a).times(ra < 0 || rb < 0 ? ra / (ra - rb) : 0));
+      return new Ends(camera.project(ra < 0 ? cut : a), camera.project(rb < 0 ? cut : b));
+    }
+
+    double length() {
+      return from.at().distance(to.at());
+    }
+
+    Segment at() {
+      return new Segment(from.at(), to.at());
+    }
+  }
+
+  /** Draws a line between panels once: lightly where both of them are seen. */
+  private void merge(List<Draft> same) {
+    for (Draft d : same) {
+      Spans once = Spans.whole();
+      Spans both = Spans.none();
+      for (Draft o : same) {
+        Spans along = o.index == d.index ? Spans.none() : Spans.shared(d.at(), o.at());
+        both = both.plus(along);
+        once = o.index < d.index ? once.minus(along) : once;
+      }
+      for (Segment at : once.minus(both).on(d.at())) {
+        drafts.add(new Draft(d.rim.at(at), d.index, false));
+      }
+      for (Segment at : once.and(both).on(d.at())) {
+        drafts.add(new Draft(d.rim.at(at), d.index, true));
+      }
+    }
+  }
+
+  /** Slits that end inside a panel, which are no edges. */
+  private void slits() {
+    for (Surface s : surfaces) {
+      if (visible.get(s.index()).isEmpty() || s.part().piece().slits().isEmpty()) {
+        continue;
+      }
+      for (Rims.Rim line : pictures(s, Rims.inside(s.part()))) {
+        if (line.kind() == VisibleLine.Kind.CUT) {
+          slit(s, line);
+        }
+      }
+    }
+  }
+
+  private void slit(Surface s, Rims.Rim line) {
+    Spans seen = Spans.none();
+    for (Polygon p : visible.get(s.index())) {
+      seen = seen.plus(Edgewise.inside(line.at(), p));
+    }
+    for (Draft d : shared.getOrDefault(key(s, line), List.of())) {
+      seen = seen.minus(Spans.shared(line.at(), d.at()));
+    }
+    seen.on(line.at()).forEach(at -> drafts.add(new Draft(line.at(at), s.index(), true)));
+  }
+
+  /** Where panels pass through each other. */
+  private void crossings() {
+    for (Hiding.Crease crease : hiding.creases()) {
+      Segment axis = axis(crease);
+      if (axis.length() > Tolerance.SLIVER_MM) {
+        Rims.Rim rim = new Rims.Rim(axis, VisibleLine.Kind.CROSSING, "");
+        List<Spans.Span> seen = new ArrayList<>();
+        for (int i : List.of(crease.first(), crease.second())) {
+          seen.addAll(new Outline(visible.get(i)).along(List.of(rim)).get(0));
+        }
+        Spans free = Spans.union(seen);
+        for (Draft d : drafts) {
+          free = free.isEmpty() ? free : free.minus(Spans.shared(axis, d.at()));
+        }
+        free.on(axis).forEach(s -> drafts.add(new Draft(rim.at(s), crease.first(), false)));
+      }
+    }
+  }
+
+  /** The line of a crease through the common box of both pictures. */
+  private Segment axis(Hiding.Crease crease) {
+    var box = surfaces.get(crease.first()).box();
+    box = box.intersection(surfaces.get(crease.second()).box());
+    box.expandBy(Tolerance.TOUCH_MM);
+    Camera.Slope f = crease.line();
+    Vec2 gradient = new Vec2(f.a(), f.b());
+    Vec2 middle = new Vec2(box.centre().x, box.centre().y);
+    double k = f.at(middle.x(), middle.y()) / gradient.dot(gradient);
+    Vec2 on = middle.minus(gradient.times(k));
+    Vec2 along = gradient.left().unit().times(box.getDiameter());
+    return new Segment(on.minus(along), on.plus(along));
+  }
+}

@@ -1,0 +1,75 @@
+package hingeleaf.sight;
+
+import hingeleaf.card.Card;
+import hingeleaf.card.MadeCard;
+import hingeleaf.card.Panel;
+import hingeleaf.card.Posed;
+import hingeleaf.geom.Rigid;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/**
+ * Panels in space, ready to be looked at: a whole card, or what there is of it at one step.
+ *
+ * @param parts in the card's order; ties of panels in one plane and one layer go to the later
+ */
+public record Scene(List<Placed> parts) {
+  public Scene {
+    parts = List.copyOf(parts);
+  }
+
+  /** A card as it stands when made. */
+  public static Scene of(MadeCard made) {
+    return of(made.card(), made.panels(), made.panels().stream().map(Panel::made).toList());
+  }
+
+  /**
+   * A card at another moment of its motion.
+   *
+   * @param posed with one motion for each of the card's panels
+   */
+  public static Scene of(MadeCard made, Posed posed) {
+    List<Rigid> poses = new ArrayList<>();
+    for (int i = 0; i < made.panels().size(); i++) {
+      poses.add(made.panels().get(i).made().then(posed.motions().get(i)));
+    }
+    return of(made.card(), made.panels(), poses);
+  }
+
+  /**
+   * Any panels of a card anywhere. What is glued on a face lies over it, later glues over earlier
+   * ones.
+   *
+   * @param card gives pieces and joins; joins of panels that are not there are passed over
+   * @param panels all or some of its panels
+   * @param poses one for each panel
+   * @throws IllegalArgumentException if the counts differ or the card lacks a panel's piece
+   */
+  public static Scene of(Card card, List<Panel> panels, List<Rigid> poses) {
+    if (panels.size() != poses.size()) {
+      throw new IllegalArgumentException(panels.size() + " panels have " + poses.size() + " poses");
+    }
+    List<Placed> parts = new ArrayList<>();
+    for (int i = 0; i < panels.size(); i++) {
+      Panel panel = panels.get(i);
+      parts.add(new Placed(card.piece(panel.piece()), panel, poses.get(i), 0));
+    }
+    return new Scene(parts).withLayers(Layers.of(card, parts));
+  }
+
+  /** The same with layers told by somebody who knows better, such as the order of a flat pile. */
+  public Scene withLayers(List<Integer> layers) {
+    List<Placed> now = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      Placed p = parts.get(i);
+      now.add(new Placed(p.piece(), p.panel(), p.pose(), layers.get(i)));
+    }
+    return new Scene(now);
+  }
+
+  /** Only some of the parts. */
+  public Scene keeping(Predicate<Placed> which) {
+    return new Scene(parts.stream().filter(which).toList());
+  }
+}

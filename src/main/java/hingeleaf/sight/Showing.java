@@ -1,0 +1,128 @@
+package hingeleaf.sight;
+
+import hingeleaf.card.Face;
+import hingeleaf.geom.Region;
+import hingeleaf.geom.Ring;
+import hingeleaf.geom.Segment;
+import hingeleaf.geom.Tolerance;
+import hingeleaf.geom.Vec2;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * A part of a piece that is seen behind that piece's own opening, where a maker would rather not
+ * see it: a glue tab of a frame inside the frame's aperture.
+ *
+ * @param part id of the panel that shows
+ * @param through id of the panel whose opening it shows in
+ * @param area that shows, mm2 on the part itself
+ * @param depth of the deepest strip that shows, across the part's fold, in mm on the part itself
+ * @param inOpening the same strip measured in the plane of the opening, mm: as far as the opening's
+ *     edge would have to come in to hide it from this look
+ * @param face which face shows
+ * @param colour of that face, {@code #rrggbb}
+ */
+public record Showing(
+    String part,
+    String through,
+    double area,
+    double depth,
+    double inOpening,
+    Face face,
+    String colour) {
+
+  /**
+   * Everything of the kind in a view, one entry for each part and opening panel, in the scene's
+   * order. A part counts only where it lies behind the opening.
+   *
+   * @param view of the same scene under the same look
+   */
+  public static List<Showing> of(Scene scene, Look look, View view) {
+    Camera camera = Camera.of(look);
+    List<Showing> out = new ArrayList<>();
+    for (Placed opening : scene.parts()) {
+      if (!opening.panel().region().holes().isEmpty()) {
+        Surface frame = Surface.of(0, opening, camera);
+        for (Placed part : scene.parts()) {
+          if (part.piece().id().equals(opening.piece().id()) && part != opening) {
+            Surface own = Surface.of(1, part, camera);
+            if (!frame.edgeOn() && !own.edgeOn()) {
+              add(frame, own, view, out);
+            }
+          }
+        }
+      }
+    }
+    return out;
+  }
+
+  private static void add(Surface frame, Surface own, View view, List<Showing> out) {
+    Vec2 across = across(own.part());
+    double area = 0;
+    double depth = 0;
+    double inOpening = 0;
+    for (VisiblePolygon p : view.polygons()) {
+      if (p.kind() == VisiblePolygon.Kind.PAPER && p.part().equals(own.part().id())) {
+        for (Polygon strip : strips(frame, own, p.region())) {
+          Region on = Shapes.region(strip);
+          area += on.map(own::onPiece).area();
+          depth = Math.max(depth, extent(on, own::onPiece, across));
+          inOpening = Math.max(inOpening, extent(on, frame::onPiece, across));
+        }
+      }
+    }
+    if (area > 0) {
+      Face face = own.face();
+      String id = own.part().id();
+      out.add(new Showing(id, frame.part().id(), area, depth, inOpening, face, own.colour(face)));
+    }
+  }
+
+  /** The parts of a visible region that lie behind an opening of the frame. */
+  private static List<Polygon> strips(Surface frame, Surface own, Region seen) {
+    Polygon region = Shapes.polygon(seen, p -> new Coordinate(p.x(), p.y()));
+    Camera.Slope above = own.plane().minus(frame.plane());
+    List<Polygon> out = new ArrayList<>();
+    for (Ring hole : frame.part().panel().region().holes()) {
+      Geometry opening = frame.picture(Region.of(hole));
+      for (Polygon strip : Shapes.polygons(Shapes.and(region, opening))) {
+        Point inside = strip.getInteriorPoint();
+        if (above.at(inside.getX(), inside.getY()) < -Tolerance.TOUCH_MM) {
+          out.add(strip);
+        }
+      }
+    }
+    return out;
+  }
+
+  /** How far a region reaches in a direction of the piece, seen back on a plane. */
+  private static double extent(Region view, UnaryOperator<Vec2> onPiece, Vec2 along) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (Vec2 p : view.outer().points()) {
+      double t = onPiece.apply(p).dot(along);
+      least = Math.min(least, t);
+      most = Math.max(most, t);
+    }
+    return most - least;
+  }
+
+  /** Square to the longest fold of a panel; to its longest edge where it has no fold. */
+  private static Vec2 across(Placed part) {
+    List<Rims.Rim> rims = Rims.of(part);
+    List<Rims.Rim> folds = rims.stream().filter(r -> r.kind() == VisibleLine.Kind.FOLD).toList();
+    Segment longest =
+        (folds.isEmpty() ? rims : folds)
+            .stream()
+                .map(Rims.Rim::at)
+                .max(Comparator.comparingDouble(Segment::length))
+                .orElseThrow();
+    return longest.to().minus(longest.from()).unit().left();
+  }
+}

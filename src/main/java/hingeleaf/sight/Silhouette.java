@@ -1,0 +1,49 @@
+package hingeleaf.sight;
+
+import hingeleaf.geom.Segment;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+
+/** The area that all panels together cover, and its outline. */
+final class Silhouette {
+  private final List<Polygon> covered;
+  private final Outline outline;
+
+  Silhouette(List<Surface> surfaces) {
+    this.covered = Shapes.polygons(union(surfaces));
+    this.outline = new Outline(covered);
+  }
+
+  private static Geometry union(List<Surface> surfaces) {
+    List<Geometry> shapes = new ArrayList<>(surfaces.stream().map(Surface::shape).toList());
+    shapes.sort(Comparator.comparingDouble(Geometry::getArea).reversed());
+    Geometry all = Shapes.FACTORY.createPolygon();
+    PreparedGeometry prepared = PreparedGeometryFactory.prepare(all);
+    for (Geometry shape : shapes) {
+      if (!shape.isEmpty() && !prepared.covers(shape)) {
+        all = Shapes.or(all, shape);
+        prepared = PreparedGeometryFactory.prepare(all);
+      }
+    }
+    return all;
+  }
+
+  /** Where a line runs along the outline. */
+  Spans along(Segment line) {
+    return Spans.union(outline.along(line));
+  }
+
+  /** Where a line runs along the outline or outside it. */
+  Spans outside(Segment line) {
+    Spans free = Spans.whole();
+    for (Polygon p : covered) {
+      free = free.minus(Edgewise.inside(line, p));
+    }
+    return free.plus(along(line));
+  }
+}
