@@ -84,9 +84,9 @@ class CaseATest {
   private static Stacks withNear(double opening) {
     Stacks s = new Stacks();
     s.back();
-    s.frame("far", 1, Stacks.circle(45, 120));
-    s.frame("middle", 2, Stacks.circle(55, 120));
-    s.frame("near", 3, Ring.rectangle(-opening / 2, -opening / 2, opening / 2, opening / 2));
+    s.frame("far", Stacks.circle(45, 120));
+    s.frame("middle", Stacks.circle(55, 120));
+    s.frame("near", Ring.rectangle(-opening / 2, -opening / 2, opening / 2, opening / 2));
     return s;
   }
 
@@ -94,7 +94,7 @@ class CaseATest {
   void aRoundOpeningShowsTabsDeepestInTheMiddle() {
     Stacks s = new Stacks();
     s.back();
-    s.frame("only", 1, Stacks.circle(70, 4000));
+    s.frame("only", Stacks.circle(70, 4000));
     Showing tab = showing(s, Look.straightOn()).get(0);
     assertThat(tab.depth()).isCloseTo(70 - 63, within(1e-3));
     // Area of a circular segment: r2 acos(h / r) - h sqrt(r2 - h2).

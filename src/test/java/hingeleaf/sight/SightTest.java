@@ -10,10 +10,12 @@ import hingeleaf.card.Ink;
 import hingeleaf.card.Panel;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
+import hingeleaf.card.Score;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Ring;
+import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
 import hingeleaf.stock.Grain;
@@ -206,6 +208,29 @@ class SightTest {
     assertThat(paper(view, "near/tab 1")).isCloseTo(260, within(1e-6));
   }
 
+  /** The worked card leaning flat to the left: 186 wide, the near frame on top of all. */
+  @Test
+  void aFlatStackShowsItsLastLayer() {
+    Stacks s = Stacks.caseA(Math.PI / 2);
+    List<String> names = List.of("back", "far", "middle", "near");
+    for (int i = 1; i < names.size(); i++) {
+      String on = i == 1 ? "back" : "panel";
+      s.glue(names.get(i), "tab 1", names.get(i - 1), on, Face.FRONT);
+      s.glue(names.get(i), "tab 2", names.get(i - 1), on, Face.FRONT);
+    }
+    View front = Sight.look(s.scene(), Look.straightOn());
+    assertThat(front.box().width()).isCloseTo(186, within(1e-6));
+    assertThat(paper(front, "near/panel")).isCloseTo(150 * 150 - 130 * 130, within(1e-4));
+    assertThat(paper(front, "near/side 2")).isCloseTo(12 * 150, within(1e-4));
+    // Its left side lies under it from -111 to -99; its opening begins at -36 - 65 = -101.
+    assertThat(paper(front, "near/side 1")).isCloseTo(2 * 130, within(1e-4));
+    View behind = Sight.look(s.scene(), Look.fromBehind());
+    assertThat(paper(behind, "back/back")).isCloseTo(150 * 150, within(1e-4));
+    for (String frame : names.subList(1, 4)) {
+      assertThat(paper(behind, frame + "/side 1")).isCloseTo(12 * 150, within(1e-4));
+    }
+  }
+
   @Test
   void layersToldByHandDecide() {
     Stacks s = new Stacks();
@@ -396,25 +421,47 @@ class SightTest {
     return path.points().get(path.points().size() - 1);
   }
 
-  /** A slit that ends inside its panel, and one between two panels of a piece. */
+  /** A door shut in its frame: the slit about it is drawn once, lightly, and so is its fold. */
   @Test
-  void slitsAreLines() {
+  void slitsBetweenPanelsAreDrawnOnce() {
     Stacks s = new Stacks();
     s.loose("base", WHITE, box(100, 100), Vec3.ZERO);
+    List<Segment> slits =
+        List.of(Segment.of(30, 30, 70, 30), Segment.of(70, 30, 70, 80), Segment.of(70, 80, 30, 80));
+    slit(s, slits, List.of(new Score("hinge", Segment.of(30, 30, 30, 80), 0)));
+    Region door = Region.of(Ring.rectangle(30, 30, 70, 80));
+    Region around = new Region(Ring.rectangle(0, 0, 100, 100), List.of(door.outer()));
+    s.panels.set(0, new Panel("base", "around", around, Rigid.IDENTITY));
+    s.panels.add(new Panel("base", "door", door, Rigid.IDENTITY));
+    View view = Sight.look(s.scene(), Look.straightOn());
+    assertThat(length(view, VisibleLine.Stroke.INNER)).isCloseTo(2 * 40 + 2 * 50, within(1e-6));
+    assertThat(length(view, VisibleLine.Stroke.SILHOUETTE)).isCloseTo(400, within(1e-6));
+    assertThat(length(view, VisibleLine.Stroke.EDGE)).isZero();
+    assertThat(view.lines()).filteredOn(l -> l.name().equals("hinge")).hasSize(1);
+  }
+
+  private static void slit(Stacks s, List<Segment> slits, List<Score> scores) {
     Piece p = s.pieces.get(0);
     s.pieces.set(
         0,
         new Piece(
-            "base",
-            "base",
-            WHITE,
+            p.id(),
+            p.name(),
+            p.stock(),
             Grain.ANY,
             p.shape(),
-            List.of(hingeleaf.geom.Segment.of(20, 50, 60, 50)),
-            List.of(),
+            slits,
+            scores,
             p.labels(),
             List.of(),
             ""));
+  }
+
+  @Test
+  void aSlitThatEndsInsideItsPanelIsALine() {
+    Stacks s = new Stacks();
+    s.loose("base", WHITE, box(100, 100), Vec3.ZERO);
+    slit(s, List.of(Segment.of(20, 50, 60, 50)), List.of());
     s.loose("cover", NAVY, box(30, 60), new Vec3(0, 0, 10));
     View view = Sight.look(s.scene(), Look.straightOn());
     assertThat(length(view, VisibleLine.Stroke.INNER)).isCloseTo(30, within(1e-6));
