@@ -1,5 +1,7 @@
 package hingeleaf.card;
 
+import java.util.function.Function;
+
 /** How parts of a card hold together. A closed family: every use switches over all of them. */
 public sealed interface Join {
   /** Unique in the card. */
@@ -7,6 +9,22 @@ public sealed interface Join {
 
   /** Path in the design from which it comes. */
   String origin();
+
+  /** Calls the function for the kind that this is; a new kind stops every use from compiling. */
+  default <T> T match(
+      Function<Glue, T> glue,
+      Function<Slide, T> slide,
+      Function<Pin, T> pin,
+      Function<Passage, T> passage) {
+    if (this instanceof Glue g) {
+      return glue.apply(g);
+    } else if (this instanceof Slide s) {
+      return slide.apply(s);
+    } else if (this instanceof Pin p) {
+      return pin.apply(p);
+    }
+    return passage.apply((Passage) this);
+  }
 
   /**
    * Two patches glued face to face: origins and directions of their frames coincide and the outward

@@ -1,6 +1,7 @@
 package hingeleaf.card;
 
 import hingeleaf.geom.Vec3;
+import java.util.function.Function;
 
 /**
  * A freedom between two panels of a mechanism, in the reference pose. A closed family.
@@ -16,6 +17,17 @@ public sealed interface Joint {
 
   /** Index of the second panel, which moves relative to the first. */
   int b();
+
+  /** Calls the function for the kind that this is; a new kind stops every use from compiling. */
+  default <T> T match(
+      Function<Hinge, T> hinge, Function<Slider, T> slider, Function<Pivot, T> pivot) {
+    if (this instanceof Hinge h) {
+      return hinge.apply(h);
+    } else if (this instanceof Slider s) {
+      return slider.apply(s);
+    }
+    return pivot.apply((Pivot) this);
+  }
 
   /**
    * A fold: rotation of b relative to a about the line.

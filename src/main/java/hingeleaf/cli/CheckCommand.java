@@ -1,0 +1,49 @@
+package hingeleaf.cli;
+
+import hingeleaf.finding.Level;
+import hingeleaf.finding.Problem;
+import hingeleaf.paper.json.PackJson;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Tells what is wrong with a design, without making anything. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = "Tell what is wrong with a design, or doubtful, or good to know.",
+    footer = {"", "Example: hingeleaf check card.yaml"})
+final class CheckCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "DESIGN", description = "a design file (YAML)")
+  private Path design = Path.of("");
+
+  @Mixin private Common common = new Common();
+
+  @Option(names = "--json", description = "answer as JSON")
+  private boolean json;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() {
+    Common.Loaded loaded = common.load(design, false);
+    List<Problem> problems = loaded.pack() == null ? loaded.problems() : loaded.pack().problems();
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      out.println(PackJson.problems(problems));
+    } else {
+      out.print(Telling.lines(problems));
+      out.println(design + ": " + Telling.count(problems));
+    }
+    out.flush();
+    boolean blocks = problems.stream().anyMatch(p -> p.level() == Level.BLOCKS);
+    return blocks ? Exit.CONTENT : Exit.FINE;
+  }
+}

@@ -1,0 +1,118 @@
+package hingeleaf.cli;
+
+import hingeleaf.design.BenchDocument;
+import hingeleaf.design.DesignDocument;
+import hingeleaf.finding.Problem;
+import hingeleaf.measure.MakerUnits;
+import hingeleaf.measure.Unit;
+import hingeleaf.pack.BenchReader;
+import hingeleaf.pack.Pack;
+import hingeleaf.pack.Wants;
+import hingeleaf.paper.Fonts;
+import hingeleaf.paper.HouseFonts;
+import hingeleaf.paper.Letters;
+import hingeleaf.stock.Bench;
+import hingeleaf.stock.BuiltInBench;
+import hingeleaf.structure.Structures;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** The options that mean the same in every verb, and the way from a file's name to a pack. */
+final class Common {
+  @Option(
+      names = "--bench",
+      paramLabel = "FILE",
+      description = "what you own and pay; the built-in bench where left out")
+  private @Nullable Path bench;
+
+  @Option(
+      names = "--unit",
+      paramLabel = "UNIT",
+      description = "write the plan in mm, cm or in; the design's own where left out")
+  private @Nullable String unit;
+
+  @Option(
+      names = "--page",
+      paramLabel = "PAGE",
+      description = "a4 or letter; letter where the plan is in inches")
+  private @Nullable String page;
+
+  @Option(names = "--copies", paramLabel = "N", description = "how many cards; 1 where left out")
+  private int copies = 1;
+
+  /** What came of reading a design: a pack, or problems. */
+  record Loaded(@Nullable Pack pack, List<Problem> problems, Fonts fonts) {}
+
+  Loaded load(Path file, boolean mirrored) {
+    byte[] bytes = InputFile.read(file);
+    Fonts fonts = HouseFonts.read();
+    DesignDocument.Outcome outcome = DesignDocument.read(file.toString(), bytes, Structures.FORMS);
+    if (outcome instanceof DesignDocument.Outcome.Wrong w) {
+      return new Loaded(null, w.problems(), fonts);
+    }
+    DesignDocument design = ((DesignDocument.Outcome.Right) outcome).document();
+    Unit written = unit(design.unit());
+    Wants wants = new Wants(MakerUnits.of(written), letter(written), copies(), mirrored);
+    Pack pack =
+        Pack.of(
+            new Pack.Inputs(
+                design, drawings(file, design), bench(design.unit()), new Letters(fonts), wants));
+    return new Loaded(pack, List.of(), fonts);
+  }
+
+  private Unit unit(Unit otherwise) {
+    if (unit == null) {
+      return otherwise;
+    }
+    return Unit.named(unit)
+        .orElseThrow(() -> new DoorException(Exit.USAGE, "--unit takes mm, cm or in, not " + unit));
+  }
+
+  private boolean letter(Unit written) {
+    if (page == null) {
+      return written == Unit.IN;
+    }
+    return switch (page.toLowerCase(java.util.Locale.ROOT)) {
+      case "a4" -> false;
+      case "letter" -> true;
+      default -> throw new DoorException(Exit.USAGE, "--page takes a4 or letter, not " + page);
+    };
+  }
+
+  private int copies() {
+    if (copies < 1 || copies > 10_000) {
+      throw new DoorException(Exit.USAGE, "--copies takes 1 to 10000, not " + copies);
+    }
+    return copies;
+  }
+
+  Bench bench(Unit designUnit) {
+    if (bench == null) {
+      return designUnit == Unit.IN ? BuiltInBench.inches() : BuiltInBench.metric();
+    }
+    BenchDocument.Outcome outcome = BenchDocument.read(bench.toString(), InputFile.read(bench));
+    if (outcome instanceof BenchDocument.Outcome.Wrong w) {
+      throw new DoorException(Exit.CONTENT, Telling.lines(w.problems()).strip());
+    }
+    return BenchReader.bench(((BenchDocument.Outcome.Right) outcome).document());
+  }
+
+  /** The bytes of every drawing that the design names; those that are not there stay out. */
+  private static Map<String, byte[]> drawings(Path file, DesignDocument design) {
+    Map<String, byte[]> drawings = new LinkedHashMap<>();
+    for (String name : Drawings.named(design)) {
+      drawings.put(name, InputFile.beside(file, name));
+    }
+    return drawings;
+  }
+
+  static void talk(PrintWriter err, String words) {
+    err.println(words);
+    err.flush();
+  }
+}

@@ -1,0 +1,76 @@
+package hingeleaf.cli;
+
+import hingeleaf.finding.Problem;
+import hingeleaf.pack.Pack;
+import hingeleaf.paper.json.PackJson;
+import hingeleaf.paper.pack.PackFiles;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes the pack of a design. */
+@Command(
+    name = "make",
+    mixinStandardHelpOptions = true,
+    description = "Make everything that comes out of a design: plan, templates, pieces, picture.",
+    footer = {
+      "",
+      "Writes plan.pdf, templates.pdf, pieces/*.svg, picture.png and pack.json.",
+      "Example: hingeleaf make card.yaml --out pack"
+    })
+final class MakeCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "DESIGN", description = "a design file (YAML)")
+  private Path design = Path.of("");
+
+  @Mixin private Common common = new Common();
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "folder to write; the design's name with -pack where left out")
+  private @Nullable Path out;
+
+  @Option(names = "--mirrored", description = "mirror the templates, for marking on the back")
+  private boolean mirrored;
+
+  @Option(names = "--json", description = "print pack.json too")
+  private boolean json;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() {
+    Common.Loaded loaded = common.load(design, mirrored);
+    PrintWriter err = spec.commandLine().getErr();
+    Pack pack = loaded.pack();
+    List<Problem> problems = pack == null ? loaded.problems() : pack.problems();
+    Common.talk(err, Telling.lines(problems).stripTrailing());
+    if (pack == null || pack.stops()) {
+      Common.talk(err, design + ": nothing was made: " + Telling.count(problems));
+      return Exit.CONTENT;
+    }
+    Path folder = out == null ? besides(design) : out;
+    Map<String, byte[]> files = PackFiles.of(pack, loaded.fonts());
+    OutputFolder.write(folder, files);
+    if (json) {
+      spec.commandLine().getOut().println(PackJson.text(pack));
+      spec.commandLine().getOut().flush();
+    }
+    Common.talk(err, folder + ": " + files.size() + " files; begin with plan.pdf");
+    return Exit.FINE;
+  }
+
+  private static Path besides(Path design) {
+    String name = String.valueOf(design.getFileName()).replaceAll("\\.[^.]*$", "");
+    return design.resolveSibling(name + "-pack");
+  }
+}

@@ -1,0 +1,135 @@
+package hingeleaf.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * A folder of results, written whole or not at all.
+ *
+ * <p>Everything is first written to a folder beside, then renamed into place. A list of what was
+ * written stays in the folder; only files on the last such list are ever replaced or removed, so a
+ * maker's own notes in the folder are safe.
+ */
+final class OutputFolder {
+  static final String MANIFEST = ".hingeleaf-files";
+
+  private OutputFolder() {}
+
+  /**
+   * Writes the files.
+   *
+   * @param files by name, with {@code /} between folders
+   * @throws DoorException if the folder cannot be written, or a file stands in the way that was not
+   *     made here; then nothing has changed
+   */
+  static void write(Path folder, Map<String, byte[]> files) {
+    Path stage = null;
+    try {
+      Set<String> ours = manifest(folder);
+      refuseStrangers(folder, files.keySet(), ours);
+      Path parent = folder.toAbsolutePath().getParent();
+      if (parent != null) {
+        Files.createDirectories(parent);
+      }
+      Files.createDirectories(folder);
+      stage = Files.createTempDirectory(folder, ".hingeleaf-new-");
+      for (Map.Entry<String, byte[]> f : files.entrySet()) {
+        Path target = stage.resolve(f.getKey());
+        Files.createDirectories(parentOf(target));
+        Files.write(target, f.getValue());
+      }
+      moveIn(folder, stage, files.keySet(), ours);
+    } catch (FileAlreadyExistsException e) {
+      throw new DoorException(Exit.FILES, e.getFile() + " is in the way: it is no folder");
+    } catch (AccessDeniedException e) {
+      throw new DoorException(Exit.FILES, "the folder " + folder + " may not be written");
+    } catch (FileSystemException e) {
+      String why = e.getReason() == null ? e.getMessage() : e.getReason();
+      throw new DoorException(Exit.FILES, "the folder " + folder + " cannot be written: " + why);
+    } catch (IOException e) {
+      throw new DoorException(
+          Exit.FILES, "the folder " + folder + " cannot be written: " + e.getMessage());
+    } finally {
+      remove(stage);
+    }
+  }
+
+  private static Path parentOf(Path p) {
+    Path parent = p.getParent();
+    return parent == null ? p : parent;
+  }
+
+  private static Set<String> manifest(Path folder) throws IOException {
+    Path list = folder.resolve(MANIFEST);
+    return Files.isRegularFile(list)
+        ? new TreeSet<>(Files.readAllLines(list, StandardCharsets.UTF_8))
+        : new TreeSet<>();
+  }
+
+  private static void refuseStrangers(Path folder, Set<String> names, Set<String> ours) {
+    for (String name : names) {
+      if (Files.exists(folder.resolve(name)) && !ours.contains(name)) {
+        throw new DoorException(
+            Exit.FILES,
+            folder.resolve(name)
+                + " was not made by hingeleaf and is left alone - move it, or name another folder");
+      }
+    }
+  }
+
+  private static void moveIn(Path folder, Path stage, Set<String> names, Set<String> old)
+      throws IOException {
+    for (String name : names) {
+      Path target = folder.resolve(name);
+      Files.createDirectories(parentOf(target));
+      Files.move(
+          stage.resolve(name),
+          target,
+          StandardCopyOption.ATOMIC_MOVE,
+          StandardCopyOption.REPLACE_EXISTING);
+    }
+    Path list = stage.resolve(MANIFEST);
+    Files.write(list, List.copyOf(new TreeSet<>(names)), StandardCharsets.UTF_8);
+    Files.move(
+        list,
+        folder.resolve(MANIFEST),
+        StandardCopyOption.ATOMIC_MOVE,
+        StandardCopyOption.REPLACE_EXISTING);
+    for (String name : old) {
+      if (!names.contains(name) && inside(folder, name)) {
+        Files.deleteIfExists(folder.resolve(name));
+      }
+    }
+  }
+
+  private static boolean inside(Path folder, String name) {
+    return folder.resolve(name).normalize().startsWith(folder.normalize());
+  }
+
+  private static void remove(@org.jspecify.annotations.Nullable Path stage) {
+    if (stage == null) {
+      return;
+    }
+    try (Stream<Path> all = Files.walk(stage)) {
+      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(p);
+      }
+    } catch (IOException e) {
+      // The results are in place or the fault is already on its way; a leftover folder harms
+      // nobody.
+      return;
+    }
+  }
+}

@@ -1,0 +1,153 @@
+package hingeleaf.fold;
+
+import hingeleaf.card.Flats;
+import hingeleaf.card.Joint;
+import hingeleaf.card.MadeCard;
+import hingeleaf.card.Panel;
+import hingeleaf.card.Posed;
+import hingeleaf.card.Rest;
+import hingeleaf.geom.Box;
+import hingeleaf.geom.Vec2;
+import hingeleaf.geom.Vec3;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The ways in which a card lies flat, found by the engine and ranked as a maker would take them.
+ *
+ * <p>Every combination of the ways of its independent parts is counted. Up to {@value #MOST_TRIED}
+ * combinations each is posed and its footprint found; of more, that many of the least moves. Piles
+ * are worked out for the few that are listed only.
+ */
+public final class FlatStates {
+  private static final int MOST_TRIED = 4096;
+
+  /** The search's budget: some hundred times what twelve stages need. */
+  private static final long STEPS = 4_000_000;
+
+  /** How far before flat the order of layers is read, as a share of the way there. */
+  private static final double NEARLY = 1 - 0.01 / (Math.PI / 2);
+
+  private final MadeCard made;
+  private final Linkage linkage;
+  private final Rests rests;
+
+  private FlatStates(MadeCard made) {
+    this.made = made;
+    this.linkage = Linkage.of(made.mechanism(), Budget.of(STEPS));
+    this.rests = flat(linkage.rests(false, Budget.of(STEPS)));
+  }
+
+  /** Only what lies flat: parts that rest at an angle keep those ways in the engine's own list. */
+  private static Rests flat(Rests all) {
+    List<Rests.Choice> choices = new ArrayList<>();
+    for (Rests.Choice c : all.choices()) {
+      List<RestState> flat = c.ways().stream().filter(RestState::coplanar).toList();
+      choices.add(new Rests.Choice(c.joints(), flat.isEmpty() ? c.ways() : flat));
+    }
+    return new Rests(all.complete(), choices);
+  }
+
+  /**
+   * The flat states of a card.
+   *
+   * @param listed at most so many are listed with their piles; all are counted
+   */
+  public static Flats of(MadeCard made, int listed) {
+    return new FlatStates(made).flats(listed);
+  }
+
+  private record Pattern(int[] pick, List<Integer> leans, double area, int pushes) {}
+
+  private Flats flats(int listed) {
+    List<Pattern> patterns = new ArrayList<>();
+    for (int[] pick : rests.ranked((choice, way) -> 0, MOST_TRIED)) {
+      patterns.add(pattern(pick));
+    }
+    patterns.sort(
+        Comparator.comparingLong((Pattern p) -> Math.round(p.area))
+            .thenComparingInt(Pattern::pushes)
+            .thenComparing(p -> p.leans().toString().replace("-1", "0")));
+    List<Rest> best = new ArrayList<>();
+    for (Pattern p : patterns.subList(0, Math.min(listed, patterns.size()))) {
+      best.add(rest(p));
+    }
+    best.sort(
+        Comparator.comparingLong((Rest r) -> Math.round(r.width() * r.height()))
+            .thenComparingLong(r -> Math.round(r.rigid() * 1000)));
+    boolean all = rests.complete() && rests.count() <= MOST_TRIED;
+    return new Flats(all, (long) rests.count(), best);
+  }
+
+  private Pattern pattern(int[] pick) {
+    Posed posed = linkage.rest(rests, pick);
+    Box box = Piles.footprint(made, posed);
+    List<Integer> leans = leans(pick);
+    int pushes = 1;
+    for (int i = 1; i < leans.size(); i++) {
+      pushes += leans.get(i).equals(leans.get(i - 1)) ? 0 : 1;
+    }
+    return new Pattern(pick, leans, box.width() * box.height(), pushes);
+  }
+
+  private Rest rest(Pattern p) {
+    Posed flat = linkage.rest(rests, p.pick);
+    double[] values = flat.values().stream().mapToDouble(v -> v * NEARLY).toArray();
+    Box box = Piles.footprint(made, flat);
+    Piles.Pile pile = Piles.of(made, flat, linkage.at(values));
+    String held = pile.chain().isEmpty() ? "" : pile.chain().get(pile.chain().size() - 1);
+    return new Rest(flat, p.leans, box.width(), box.height(), pile.limp(), pile.rigid(), held);
+  }
+
+  /**
+   * Which way each part goes: the way in which the last panel of its piece moves when only this
+   * part moves, -1 to the left (or down), 1 to the right (or up).
+   */
+  private List<Integer> leans(int[] pick) {
+    List<Integer> leans = new ArrayList<>();
+    for (int c = 0; c < rests.choices().size(); c++) {
+      leans.add(lean(c, pick[c]));
+    }
+    return leans;
+  }
+
+  private final List<List<Integer>> known = new ArrayList<>();
+
+  private int lean(int choice, int way) {
+    while (known.size() <= choice) {
+      int next = known.size();
+      Rests.Choice c = rests.choices().get(next);
+      known.add(c.ways().stream().map(w -> lean(c, w)).toList());
+    }
+    return known.get(choice).get(way);
+  }
+
+  private int lean(Rests.Choice c, RestState way) {
+    double[] values = new double[made.mechanism().joints().size()];
+    for (int i = 0; i < values.length && i < c.joints().size(); i++) {
+      values[c.joints().get(i)] = way.values().get(i);
+    }
+    Posed posed = linkage.at(values);
+    double most = 0;
+    for (int j : c.joints()) {
+      Joint joint = made.mechanism().joints().get(j);
+      for (int facet : new int[] {joint.a(), joint.b()}) {
+        double moved = moved(facet, posed);
+        most = Math.abs(moved) > Math.abs(most) ? moved : most;
+      }
+    }
+    return most < 0 ? -1 : 1;
+  }
+
+  /** How far the middle of a panel goes sideways: along x, or along y where that is more. */
+  private double moved(int facet, Posed posed) {
+    Panel p = made.panels().get(facet);
+    Vec2 middle = p.region().box().centre();
+    Vec3 from = p.made().apply(middle);
+    Vec3 to = posed.motions().get(facet).apply(from);
+    double x = to.x() - from.x();
+    double y = to.y() - from.y();
+    return Math.abs(x) >= Math.abs(y) ? x : y;
+  }
+}

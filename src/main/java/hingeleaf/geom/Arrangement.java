@@ -1,0 +1,124 @@
+package hingeleaf.geom;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.index.strtree.STRtree;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+
+/**
+ * The cells into which many overlapping shapes divide the plane, and which shapes cover each.
+ *
+ * <p>All boundaries are noded together on a grid of {@value #GRID_MM} mm and turned into faces (JTS
+ * overlay and polygonizer); each face is told from one interior point. Cells that nothing covers,
+ * and slivers under {@link Tolerance#AREA_MM2}, are left out. Order is fixed by the input.
+ */
+public final class Arrangement {
+  /**
+   * A tenth of the tolerance of lengths times a hundred: edges that should be one, after a fold
+   * through floating point, are one; nothing that a blade can cut is lost.
+   */
+  private static final double GRID_MM = 1e-5;
+
+  private static final GeometryFactory FACTORY =
+      new GeometryFactory(new PrecisionModel(1 / GRID_MM));
+
+  /**
+   * One cell.
+   *
+   * @param inside a point strictly inside
+   * @param area mm2
+   * @param cover the indices of the shapes that cover it; at least one
+   */
+  public record Cell(Vec2 inside, double area, BitSet cover) {
+    public Cell {
+      cover = (BitSet) cover.clone();
+    }
+  }
+
+  private Arrangement() {}
+
+  /** The cells of the shapes; shapes of less than a sliver's area are never covering. */
+  public static List<Cell> of(List<Region> shapes) {
+    List<LineString> lines = new ArrayList<>();
+    STRtree tree = new STRtree();
+    for (int i = 0; i < shapes.size(); i++) {
+      Polygon p = polygon(shapes.get(i));
+      if (p.getArea() > Tolerance.AREA_MM2) {
+        addLines(p, lines);
+        tree.insert(p.getEnvelopeInternal(), new Shape(i, new IndexedPointInAreaLocator(p)));
+      }
+    }
+    List<Cell> cells = new ArrayList<>();
+    for (Object face : faces(lines)) {
+      Polygon p = (Polygon) face;
+      if (p.getArea() > Tolerance.AREA_MM2) {
+        Coordinate at = p.getInteriorPoint().getCoordinate();
+        BitSet cover = cover(tree, at);
+        if (!cover.isEmpty()) {
+          cells.add(new Cell(new Vec2(at.x, at.y), p.getArea(), cover));
+        }
+      }
+    }
+    return cells;
+  }
+
+  private record Shape(int index, IndexedPointInAreaLocator locator) {}
+
+  private static Iterable<?> faces(List<LineString> lines) {
+    Geometry all = FACTORY.createMultiLineString(lines.toArray(LineString[]::new));
+    Polygonizer polygonizer = new Polygonizer();
+    polygonizer.add(OverlayNGRobust.overlay(all, all, OverlayNG.UNION));
+    return polygonizer.getPolygons();
+  }
+
+  private static BitSet cover(STRtree tree, Coordinate at) {
+    BitSet cover = new BitSet();
+    for (Object hit : tree.query(new Envelope(at))) {
+      Shape s = (Shape) hit;
+      if (s.locator.locate(at) == Location.INTERIOR) {
+        cover.set(s.index);
+      }
+    }
+    return cover;
+  }
+
+  private static void addLines(Polygon p, List<LineString> lines) {
+    lines.add(FACTORY.createLineString(p.getExteriorRing().getCoordinates()));
+    for (int i = 0; i < p.getNumInteriorRing(); i++) {
+      lines.add(FACTORY.createLineString(p.getInteriorRingN(i).getCoordinates()));
+    }
+  }
+
+  private static Polygon polygon(Region r) {
+    return FACTORY.createPolygon(
+        FACTORY.createLinearRing(ring(r.outer())),
+        r.holes().stream()
+            .map(h -> FACTORY.createLinearRing(ring(h)))
+            .toArray(org.locationtech.jts.geom.LinearRing[]::new));
+  }
+
+  private static Coordinate[] ring(Ring r) {
+    List<Vec2> p = r.points();
+    Coordinate[] c = new Coordinate[p.size() + 1];
+    Arrays.setAll(c, i -> precise(p.get(i % p.size())));
+    return c;
+  }
+
+  private static Coordinate precise(Vec2 p) {
+    PrecisionModel grid = FACTORY.getPrecisionModel();
+    return new Coordinate(grid.makePrecise(p.x()), grid.makePrecise(p.y()));
+  }
+}

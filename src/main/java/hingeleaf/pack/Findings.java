@@ -1,0 +1,112 @@
+package hingeleaf.pack;
+
+import hingeleaf.card.Misfit;
+import hingeleaf.card.Piece;
+import hingeleaf.finding.Problem;
+import hingeleaf.finding.Want;
+import hingeleaf.geom.Box;
+import hingeleaf.measure.MakerUnits;
+import hingeleaf.sight.Look;
+import hingeleaf.sight.Showing;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the made card itself shows to be wrong: glue that does not meet, tabs that show. */
+final class Findings {
+  /** A strip narrower than this is not noticed, mm: common practice, no source. */
+  private static final double SHOWS_MM = 0.2;
+
+  private Findings() {}
+
+  static List<Problem> of(Pack pack) {
+    List<Problem> found = new ArrayList<>();
+    misfits(pack, found);
+    tabs(pack, found);
+    return found;
+  }
+
+  /**
+   * Paper swallows about one thickness of misfit at its scores: a note up to that, a warning beyond
+   * (common practice, no source).
+   */
+  private static void misfits(Pack pack, List<Problem> found) {
+    MakerUnits units = pack.inputs().wants().units();
+    for (Misfit m : pack.made().misfits()) {
+      String piece = m.glue().substring(0, m.glue().indexOf('/'));
+      double thickness = pack.card().piece(piece).stock().thickness();
+      if (m.gap() > thickness / 10) {
+        String message =
+            piece
+                + ": folded at its scores, this part misses its place by "
+                + units.fine(m.gap())
+                + " - check its scores, or glue its last tab flat, where it falls";
+        String origin = pack.card().piece(piece).origin();
+        Problem p =
+            m.gap() <= thickness
+                ? Problem.notes("misfit", piece, origin, message)
+                : Problem.warns("misfit", piece, origin, message);
+        found.add(p.with(Map.of("gap", m.gap(), "angle", m.angle())));
+      }
+    }
+  }
+
+  /** Glue tabs that show inside their own frame's opening, seen straight on: the widest a frame. */
+  private static void tabs(Pack pack, List<Problem> found) {
+    Map<String, Showing> widest = new HashMap<>();
+    List<String> order = new ArrayList<>();
+    for (Showing s : Showing.of(pack.scene(), Look.straightOn(), pack.front())) {
+      if (s.part().contains("/tab-") && s.inOpening() > SHOWS_MM) {
+        String piece = s.part().substring(0, s.part().indexOf('/'));
+        Showing before = widest.putIfAbsent(piece, s);
+        if (before == null) {
+          order.add(piece);
+        } else if (s.inOpening() > before.inOpening()) {
+          widest.put(piece, s);
+        }
+      }
+    }
+    for (String piece : order) {
+      Showing s = widest.get(piece);
+      if (s != null) {
+        found.add(tabShows(pack, pack.card().piece(piece), s));
+      }
+    }
+  }
+
+  private static Problem tabShows(Pack pack, Piece piece, Showing s) {
+    MakerUnits units = pack.inputs().wants().units();
+    double show = s.inOpening();
+    String tab = s.part().substring(s.part().indexOf('/') + 1);
+    boolean upright = tab.endsWith("left") || tab.endsWith("right");
+    double opening = size(piece, upright) - 2 * show;
+    double width = tabWidth(piece, tab, upright) - show;
+    String base = piece.origin().replaceAll("\\.frames\\[.*", "");
+    return Problem.warns(
+            "tab-shows",
+            piece.id(),
+            piece.origin() + ".aperture",
+            piece.name()
+                + ": the glue tabs of this frame show "
+                + units.fine(show)
+                + " inside its opening, seen straight on - make the opening "
+                + units.text(opening)
+                + " or less, or the tabs "
+                + units.text(width))
+        .with(Map.of("shows", show, "opening", opening, "tab", width))
+        .wanting(
+            Want.atMost(piece.origin() + ".aperture", opening), Want.atMost(base + ".tab", width));
+  }
+
+  private static double size(Piece piece, boolean upright) {
+    Box box = piece.apertures().get(0).box();
+    return upright ? box.width() : box.height();
+  }
+
+  private static double tabWidth(Piece piece, String tab, boolean upright) {
+    double at = piece.score(tab).at().from().x();
+    double up = piece.score(tab).at().from().y();
+    return upright ? Math.min(at, piece.width() - at) : Math.min(up, piece.height() - up);
+  }
+}

@@ -1,0 +1,30 @@
+package hingeleaf.pack;
+
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** A value that is worked out when it is first asked for, once, and then kept. */
+final class Kept<T> implements Supplier<T> {
+  private @Nullable Supplier<T> work;
+  private @Nullable T value;
+
+  Kept(Supplier<T> work) {
+    this.work = work;
+  }
+
+  @Override
+  public synchronized T get() {
+    T known = value;
+    if (known != null) {
+      return known;
+    }
+    Supplier<T> todo = work;
+    if (todo == null) {
+      throw new IllegalStateException("a stage has asked for itself");
+    }
+    work = null;
+    T made = todo.get();
+    value = made;
+    return made;
+  }
+}

@@ -1,0 +1,175 @@
+package hingeleaf.pack;
+
+import hingeleaf.card.Card;
+import hingeleaf.card.Flats;
+import hingeleaf.card.MadeCard;
+import hingeleaf.card.Posed;
+import hingeleaf.card.Rest;
+import hingeleaf.design.DesignDocument;
+import hingeleaf.design.Node;
+import hingeleaf.finding.Level;
+import hingeleaf.finding.Place;
+import hingeleaf.finding.Problem;
+import hingeleaf.fold.FlatStates;
+import hingeleaf.fold.FoldForward;
+import hingeleaf.fold.FoldWay;
+import hingeleaf.plan.CutList;
+import hingeleaf.plan.ScoreChart;
+import hingeleaf.plan.WorkPlan;
+import hingeleaf.sight.Look;
+import hingeleaf.sight.Scene;
+import hingeleaf.sight.Sight;
+import hingeleaf.sight.View;
+import hingeleaf.stock.Bench;
+import hingeleaf.structure.Bearings;
+import hingeleaf.structure.Lettering;
+import hingeleaf.structure.Structures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything that comes out of one design, each stage worked out when first asked for.
+ *
+ * <p>A pack belongs to its inputs: the same inputs give the same pack. Stages that need a card
+ * throw {@link IllegalStateException} where the design gave none; ask {@link #blocked} first.
+ */
+public final class Pack {
+  /** Poses between made and flat: enough that a straight line between two looks round. */
+  private static final int WAY_STEPS = 24;
+
+  private final Inputs in;
+  private final Kept<Structures.Built> built;
+  private final Kept<MadeCard> made;
+  private final Kept<Flats> flats;
+  private final Kept<CutList> cuts;
+  private final Kept<ScoreChart> scores;
+  private final Kept<WorkPlan> work;
+  private final Kept<View> front;
+  private final Kept<View> aslant;
+  private final Kept<List<Problem>> problems;
+
+  /**
+   * What a pack is made from.
+   *
+   * @param drawings bytes of the SVG files by the names that the design uses
+   */
+  public record Inputs(
+      DesignDocument design,
+      Map<String, byte[]> drawings,
+      Bench bench,
+      Lettering lettering,
+      Wants wants) {
+    public Inputs {
+      drawings = Map.copyOf(drawings);
+    }
+  }
+
+  private Pack(Inputs in) {
+    this.in = in;
+    Bearings bearings = new Bearings(in.bench(), in.wants().units(), in.lettering());
+    this.built = new Kept<>(() -> Structures.build(in.design(), bearings, in.drawings()));
+    this.made = new Kept<>(() -> FoldForward.of(card()));
+    this.flats = new Kept<>(() -> FlatStates.of(made(), 8));
+    this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
+    this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
+    this.work =
+        new Kept<>(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
+    this.front = new Kept<>(() -> Sight.look(scene(), Look.straightOn()));
+    this.aslant = new Kept<>(() -> Sight.look(scene(), Look.threeQuarter()));
+    this.problems = new Kept<>(this::find);
+  }
+
+  /** The pack of these inputs; nothing is worked out yet. */
+  public static Pack of(Inputs in) {
+    return new Pack(in);
+  }
+
+  public Inputs inputs() {
+    return in;
+  }
+
+  public String title() {
+    return in.design().title();
+  }
+
+  /** Whether the design gives no card. */
+  public boolean blocked() {
+    return built.get().card().isEmpty();
+  }
+
+  public Card card() {
+    Optional<Card> card = built.get().card();
+    return card.orElseThrow(() -> new IllegalStateException("the design gives no card"));
+  }
+
+  public MadeCard made() {
+    return made.get();
+  }
+
+  public Flats flats() {
+    return flats.get();
+  }
+
+  /** The way from the made card to its best rest, in even steps; the made pose alone if none. */
+  public List<Posed> wayToBestRest() {
+    List<Posed> way = new ArrayList<>();
+    for (Rest best : flats().states().stream().limit(1).toList()) {
+      way.addAll(FoldWay.between(made(), best, WAY_STEPS));
+    }
+    return way;
+  }
+
+  public CutList cuts() {
+    return cuts.get();
+  }
+
+  public ScoreChart scores() {
+    return scores.get();
+  }
+
+  public WorkPlan work() {
+    return work.get();
+  }
+
+  public Scene scene() {
+    return Scene.of(made());
+  }
+
+  /** The made card seen straight on. */
+  public View front() {
+    return front.get();
+  }
+
+  /** The made card seen from above right. */
+  public View aslant() {
+    return aslant.get();
+  }
+
+  /** Everything that was found, gravest first, each with its place in the file where it has one. */
+  public List<Problem> problems() {
+    return problems.get();
+  }
+
+  private List<Problem> find() {
+    List<Problem> all = new ArrayList<>(built.get().problems());
+    if (!blocked()) {
+      all.addAll(Findings.of(this));
+    }
+    return all.stream()
+        .map(p -> p.place() == null ? p.at(place(p.origin())) : p)
+        .sorted((a, b) -> a.level().compareTo(b.level()))
+        .toList();
+  }
+
+  private @Nullable Place place(String origin) {
+    return origin.isEmpty() ? null : in.design().tree().find(origin).map(Node::place).orElse(null);
+  }
+
+  /** Whether something is so grave that the card cannot be made. */
+  public boolean stops() {
+    return problems().stream().anyMatch(p -> p.level() == Level.BLOCKS);
+  }
+}

@@ -1,0 +1,86 @@
+package hingeleaf.paper;
+
+import hingeleaf.card.Label;
+import hingeleaf.geom.Box;
+import hingeleaf.geom.Ring;
+import hingeleaf.geom.Segment;
+import hingeleaf.geom.Vec2;
+import hingeleaf.paper.Mark.Anchor;
+import hingeleaf.paper.Mark.Weight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Names written inside the panels of a piece, upright or along the panel, where there is room. */
+public final class PanelNames {
+  private static final double CLEAR = 1.5;
+
+  private PanelNames() {}
+
+  /** One line of words for each panel that has room for its name. */
+  public static List<Mark> of(SeenPiece piece, double size, String colour, Fonts fonts) {
+    List<Segment> walls = walls(piece);
+    List<Mark> marks = new ArrayList<>();
+    for (Label label : piece.labels()) {
+      name(label, room(label.at(), walls), size, colour, fonts).ifPresent(marks::add);
+    }
+    return marks;
+  }
+
+  private static Optional<Mark> name(
+      Label label, Box room, double size, String colour, Fonts fonts) {
+    double length = fonts.width(label.name(), Weight.ITALIC, size) + 2 * CLEAR;
+    double high = size + CLEAR;
+    Vec2 c = room.centre();
+    double down = size * 0.33;
+    if (room.width() >= length && room.height() >= high) {
+      return Optional.of(words(label, new Vec2(c.x(), c.y() - down), size, colour, 0));
+    }
+    if (room.height() >= length && room.width() >= high) {
+      return Optional.of(words(label, new Vec2(c.x() + down, c.y()), size, colour, Math.PI / 2));
+    }
+    return Optional.empty();
+  }
+
+  private static Mark words(Label label, Vec2 at, double size, String colour, double turn) {
+    return new Mark.Words(label.name(), at, size, Weight.ITALIC, Anchor.MIDDLE, colour, turn);
+  }
+
+  /** How far one can go from a point left, right, down and up before an edge or a score. */
+  static Box room(Vec2 p, List<Segment> walls) {
+    double x0 = p.x() - 1e4;
+    double x1 = p.x() + 1e4;
+    double y0 = p.y() - 1e4;
+    double y1 = p.y() + 1e4;
+    for (Segment w : walls) {
+      Vec2 a = w.from();
+      Vec2 b = w.to();
+      if ((a.y() > p.y()) != (b.y() > p.y())) {
+        double x = a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
+        x0 = x <= p.x() ? Math.max(x0, x) : x0;
+        x1 = x > p.x() ? Math.min(x1, x) : x1;
+      }
+      if ((a.x() > p.x()) != (b.x() > p.x())) {
+        double y = a.y() + (p.x() - a.x()) / (b.x() - a.x()) * (b.y() - a.y());
+        y0 = y <= p.y() ? Math.max(y0, y) : y0;
+        y1 = y > p.y() ? Math.min(y1, y) : y1;
+      }
+    }
+    return new Box(x0, y0, x1, y1);
+  }
+
+  private static List<Segment> walls(SeenPiece piece) {
+    List<Segment> walls = new ArrayList<>(piece.slits());
+    piece.scores().forEach(s -> walls.add(s.at()));
+    edges(piece.shape().outer(), walls);
+    piece.shape().holes().forEach(h -> edges(h, walls));
+    return walls;
+  }
+
+  private static void edges(Ring ring, List<Segment> walls) {
+    for (int i = 0; i < ring.points().size(); i++) {
+      walls.add(
+          new Segment(ring.points().get(i), ring.points().get((i + 1) % ring.points().size())));
+    }
+  }
+}

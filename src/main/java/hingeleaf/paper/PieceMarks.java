@@ -1,0 +1,55 @@
+package hingeleaf.paper;
+
+import hingeleaf.geom.Ring;
+import hingeleaf.paper.Drawing.Layer;
+import hingeleaf.paper.SeenPiece.SeenScore;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** A piece at true size as marks in layers, one layer for each processing step it needs. */
+public final class PieceMarks {
+  private static final double GLUE_LINES = 2;
+
+  private PieceMarks() {}
+
+  /** What is cut and scored, and nothing that is only told: for machines. */
+  public static List<Layer> structure(SeenPiece piece) {
+    Map<Step, List<Mark>> marks = new EnumMap<>(Step.class);
+    for (SeenScore s : piece.scores()) {
+      add(marks, s.fold().step(), new Mark.Stroke(Path.of(s.at()), s.fold().pen()));
+    }
+    piece.slits().forEach(s -> add(marks, Step.CUTTING, new Mark.Stroke(Path.of(s), Pen.CUT)));
+    for (Ring hole : piece.shape().holes()) {
+      add(marks, Step.CUTTING, new Mark.Stroke(Path.of(hole), Pen.CUT));
+    }
+    add(marks, Step.CUTTING, new Mark.Stroke(Path.of(piece.shape().outer()), Pen.CUT));
+    List<Layer> layers = new ArrayList<>();
+    marks.forEach((step, list) -> layers.add(new Layer(step, list)));
+    return layers;
+  }
+
+  /** What is printed on this face; empty where nothing is. */
+  public static List<Layer> inks(SeenPiece piece) {
+    List<Mark> marks = new ArrayList<>();
+    piece
+        .inks()
+        .forEach(i -> i.regions().forEach(r -> marks.add(new Mark.Fill(Path.of(r), i.colour()))));
+    return marks.isEmpty() ? List.of() : List.of(new Layer(Step.PLAIN, marks));
+  }
+
+  /** The areas of this face that take glue, hatched; empty where none does. */
+  public static List<Layer> glue(SeenPiece piece) {
+    if (piece.glue().isEmpty()) {
+      return List.of();
+    }
+    List<Mark> marks = new ArrayList<>();
+    piece.glue().forEach(r -> marks.add(new Mark.Stroke(Hatch.of(r, GLUE_LINES), Pen.GLUE)));
+    return List.of(new Layer(Step.GLUING, marks));
+  }
+
+  private static void add(Map<Step, List<Mark>> marks, Step step, Mark mark) {
+    marks.computeIfAbsent(step, s -> new ArrayList<>()).add(mark);
+  }
+}

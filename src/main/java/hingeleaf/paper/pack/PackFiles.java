@@ -1,0 +1,130 @@
+package hingeleaf.paper.pack;
+
+import hingeleaf.card.Face;
+import hingeleaf.card.Join;
+import hingeleaf.card.Patch;
+import hingeleaf.card.Piece;
+import hingeleaf.card.Posed;
+import hingeleaf.measure.MakerUnits;
+import hingeleaf.pack.Pack;
+import hingeleaf.paper.Drawing;
+import hingeleaf.paper.Fonts;
+import hingeleaf.paper.Lengths;
+import hingeleaf.paper.Look;
+import hingeleaf.paper.PaperSize;
+import hingeleaf.paper.dxf.PieceDxf;
+import hingeleaf.paper.figure.CardPicture;
+import hingeleaf.paper.glb.CardGlb;
+import hingeleaf.paper.json.PackJson;
+import hingeleaf.paper.pdf.PdfWriter;
+import hingeleaf.paper.raster.PngWriter;
+import hingeleaf.paper.svg.PieceSvg;
+import hingeleaf.paper.template.Template;
+import hingeleaf.paper.template.TemplateBook;
+import hingeleaf.paper.template.TemplateStyle;
+import hingeleaf.plan.CutList;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The files of a pack, by their names in its folder. */
+public final class PackFiles {
+  private static final int PICTURE_PIXELS = 1600;
+
+  private final Pack pack;
+  private final Fonts fonts;
+
+  private PackFiles(Pack pack, Fonts fonts) {
+    this.pack = pack;
+    this.fonts = fonts;
+  }
+
+  /** All files; the same pack gives the same bytes. */
+  public static Map<String, byte[]> of(Pack pack, Fonts fonts) {
+    PackFiles files = new PackFiles(pack, fonts);
+    Map<String, byte[]> all = new LinkedHashMap<>();
+    all.put("plan.pdf", files.plan());
+    all.put("templates.pdf", files.templates());
+    for (CutList.Line line : pack.cuts().lines()) {
+      String name = "pieces/" + fileName(line.pieces().get(0));
+      all.put(name + ".dxf", PieceDxf.write(line.piece()).getBytes(StandardCharsets.US_ASCII));
+      all.put(name + ".svg", PieceSvg.write(line.piece()).getBytes(StandardCharsets.UTF_8));
+    }
+    all.put("card.glb", files.solid());
+    all.put("picture.png", files.picture());
+    all.put("pack.json", PackJson.text(pack).getBytes(StandardCharsets.UTF_8));
+    return all;
+  }
+
+  /** A piece's id as a file name: letters, digits and hyphens of any script; nothing else. */
+  static String fileName(String id) {
+    return id.strip().replaceAll("[^\\p{L}\\p{N}]+", "-");
+  }
+
+  private byte[] plan() {
+    return PdfWriter.write(
+        PlanBook.pages(pack, fonts), pack.title(), "en", PdfWriter.Layers.FLAT, fonts);
+  }
+
+  private byte[] templates() {
+    List<Template> templates = new ArrayList<>();
+    for (CutList.Line line : pack.cuts().lines()) {
+      templates.add(new Template(line.piece(), line.quantity(), glue(line.piece())));
+    }
+    Face up = pack.inputs().wants().mirrored() ? Face.BACK : Face.FRONT;
+    TemplateStyle style = new TemplateStyle(pack.title(), paper(pack), up, lengths(pack), fonts);
+    return PdfWriter.write(
+        TemplateBook.pages(templates, style),
+        pack.title() + ", templates",
+        "en",
+        PdfWriter.Layers.STEPS,
+        fonts);
+  }
+
+  private List<Patch> glue(Piece piece) {
+    List<Patch> patches = new ArrayList<>();
+    for (Join j : pack.card().joins()) {
+      j.<Boolean>match(
+          g -> g.a().piece().equals(piece.id()) && patches.add(g.a()),
+          s -> false,
+          p -> false,
+          p -> false);
+    }
+    return patches;
+  }
+
+  /** The card in three dimensions, folding to its best rest in two seconds. */
+  private byte[] solid() {
+    List<Double> times = new ArrayList<>();
+    List<Posed> poses = new ArrayList<>();
+    List<Posed> way = pack.wayToBestRest();
+    for (int i = 0; i < way.size(); i++) {
+      times.add(2.0 * i / Math.max(1, way.size() - 1));
+      poses.add(way.get(i));
+    }
+    return CardGlb.write(pack.made(), times, poses);
+  }
+
+  private byte[] picture() {
+    Drawing drawing =
+        CardPicture.filling(
+            SeenCard.of(pack.aslant()),
+            pack.title(),
+            CardPicture.Manner.COLOUR,
+            200,
+            150,
+            Look.PAPER);
+    return PngWriter.write(drawing, PICTURE_PIXELS, Look.PAPER, fonts);
+  }
+
+  static PaperSize paper(Pack pack) {
+    return pack.inputs().wants().letter() ? PaperSize.US_LETTER : PaperSize.A4;
+  }
+
+  static Lengths lengths(Pack pack) {
+    MakerUnits units = pack.inputs().wants().units();
+    return new Lengths(units::rounded, units::number);
+  }
+}

@@ -1,0 +1,17 @@
+package hingeleaf.structure;
+
+import hingeleaf.design.Form;
+import hingeleaf.design.Values;
+
+/** A base that a card can be built on, with its parameter table. */
+public interface Structure {
+  /** The table; its name is the word by which designs choose the structure. */
+  Form form();
+
+  /**
+   * Builds the base into an assembly: pieces, joins, roots, named panels, and every problem found.
+   *
+   * @param values what the design says under {@link #form}
+   */
+  void build(Values values, Workshop workshop);
+}
