@@ -91,6 +91,17 @@ class CaseATest {
   }
 
   @Test
+  void whatLiesBehindTheTabIsTold() {
+    Showing onMiddle = showing(Stacks.caseA(), Look.straightOn()).get(0);
+    assertThat(onMiddle.colour()).isEqualTo("#f0f0f0");
+    assertThat(onMiddle.behind()).containsExactly("#ffffff");
+    Stacks alone = new Stacks();
+    alone.back();
+    alone.frame("only", Stacks.circle(70, 60));
+    assertThat(showing(alone, Look.straightOn()).get(0).behind()).containsExactly("#a08060");
+  }
+
+  @Test
   void aRoundOpeningShowsTabsDeepestInTheMiddle() {
     Stacks s = new Stacks();
     s.back();

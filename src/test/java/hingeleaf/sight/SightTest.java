@@ -342,6 +342,28 @@ class SightTest {
   }
 
   @Test
+  void aFingerFindsWhatIsOnTop() {
+    Scene scene = Stacks.caseA().scene();
+    View view = Sight.look(scene, Look.straightOn());
+    assertThat(view.at(new Vec2(0, 0)).orElseThrow().part()).isEqualTo("back/back");
+    assertThat(view.at(new Vec2(50, 0)).orElseThrow().part()).isEqualTo("far/panel");
+    assertThat(view.at(new Vec2(60, 0)).orElseThrow().part()).isEqualTo("middle/panel");
+    assertThat(view.at(new Vec2(64, 0)).orElseThrow().part()).isEqualTo("near/tab 2");
+    assertThat(view.at(new Vec2(70, 0)).orElseThrow().part()).isEqualTo("near/panel");
+    assertThat(view.at(new Vec2(80, 0))).isEmpty();
+  }
+
+  /** Similar triangles again; beside or behind the eye there is no picture. */
+  @Test
+  void pointsHaveAPlaceInThePicture() {
+    Look eye = Look.fromEye(Vec3.ZERO, 400, 0, 0);
+    assertThat(eye.picture(new Vec3(10, -20, 200))).contains(new Vec2(20, -40));
+    assertThat(eye.picture(new Vec3(10, -20, 400))).isEmpty();
+    assertThat(eye.picture(new Vec3(10, -20, 500))).isEmpty();
+    assertThat(Look.straightOn().picture(new Vec3(10, -20, 500))).contains(new Vec2(10, -20));
+  }
+
+  @Test
   void nothingToSee() {
     View view = Sight.look(new Scene(List.of()), Look.threeQuarter());
     assertThat(view.polygons()).isEmpty();
