@@ -13,6 +13,7 @@ final class Pool {
   private long[] table = new long[1024];
   private int filled;
   private final List<Layout> layouts = new ArrayList<>();
+  private final List<int[]> contents = new ArrayList<>();
 
   Pool(Task task, int most) {
     this.task = task;
@@ -39,6 +40,11 @@ final class Pool {
     return layouts;
   }
 
+  /** For each layout the types on it, sorted, one entry for each piece. */
+  List<int[]> contents() {
+    return contents;
+  }
+
   /** Keeps a sheet if its content is new and it is well filled. */
   void offer(Bin bin) {
     if (filled >= most || bin.used * 4 < task.sheetArea(bin.stock) * 3) {
@@ -47,6 +53,7 @@ final class Pool {
     long key = bin.mark + 31L * bin.stock + 1;
     if (add(key)) {
       layouts.add(bin.layout(task));
+      contents.add(bin.content());
     }
   }
 

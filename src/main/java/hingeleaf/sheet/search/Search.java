@@ -11,8 +11,8 @@ import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 
 /**
- * Several lanes side by side in synchronised rounds: what comes of a round depends on seed and steps
- * alone, not on how the threads were scheduled, unless the stop signal falls into it.
+ * Several lanes side by side in synchronised rounds: what comes of a round depends on seed and
+ * steps alone, not on how the threads were scheduled, unless the stop signal falls into it.
  */
 public final class Search implements AutoCloseable {
   private static final int LANES = 2;
@@ -68,6 +68,18 @@ public final class Search implements AutoCloseable {
     }
     take();
     share();
+  }
+
+  /** Tries to cover the demand more cheaply with sheets seen so far. */
+  public void recombine(int mostNodes, BooleanSupplier stop) {
+    if (!complete() || task.types > 400) {
+      return;
+    }
+    long target = bestCost - task.costStep();
+    List<Layout> found = Recombination.solve(task, pools, target, mostNodes, stop);
+    if (!found.isEmpty()) {
+      offer(found);
+    }
   }
 
   /** A plan found elsewhere. */
