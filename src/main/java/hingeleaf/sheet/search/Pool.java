@@ -47,14 +47,24 @@ final class Pool {
 
   /** Keeps a sheet if its content is new and it is well filled. */
   void offer(Bin bin) {
-    if (filled >= most || bin.used * 4 < task.sheetArea(bin.stock) * 3) {
+    if (bin.used * 4 < task.sheetArea(bin.stock) * 3) {
       return;
+    }
+    keep(bin);
+  }
+
+  /** Keeps a sheet if its content is new, however well it is filled; tells whether it was. */
+  boolean keep(Bin bin) {
+    if (filled >= most || bin.isEmpty()) {
+      return false;
     }
     long key = bin.mark + 31L * bin.stock + 1;
     if (add(key)) {
       layouts.add(bin.layout(task));
       contents.add(bin.content());
+      return true;
     }
+    return false;
   }
 
   private boolean add(long key) {

@@ -5,6 +5,7 @@ import hingeleaf.sheet.task.Layout;
 import hingeleaf.sheet.task.Part;
 import hingeleaf.sheet.task.Task;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -17,12 +18,13 @@ import java.util.function.BooleanSupplier;
 final class Recombination {
   private static final double EPS = 1e-6;
   private final Task task;
-  private final long target;
+  private final List<Pool> pools;
+  private final int[] taken;
+  private final ColumnLp lp;
   private final double unit;
   private final List<Layout> layouts = new ArrayList<>();
   private final List<ColumnLp.Column> columns = new ArrayList<>();
   private final int[] limitRow;
-  private final int[] limits;
   private final BooleanSupplier stop;
   private double[] dual = new double[0];
   private double[] reduced = new double[0];
@@ -34,10 +36,11 @@ final class Recombination {
   private final List<Integer> chosen = new ArrayList<>();
   private int nodes;
 
-  private Recombination(Task task, List<Pool> pools, long target, BooleanSupplier stop) {
+  Recombination(Task task, List<Pool> pools, BooleanSupplier stop) {
     this.task = task;
-    this.target = target;
+    this.pools = pools;
     this.stop = stop;
+    taken = new int[pools.size()];
     rest = task.demand.clone();
     used = new int[task.stocks];
     limitRow = new int[task.stocks];
@@ -51,26 +54,91 @@ final class Recombination {
       }
       top = Math.max(top, task.price[s]);
     }
-    limits = java.util.Arrays.copyOf(rows, n);
     unit = top;
-    for (Pool pool : pools) {
-      for (int i = 0; i < pool.size(); i++) {
-        layouts.add(pool.layouts().get(i));
-        columns.add(column(pool.layouts().get(i).stock(), pool.contents().get(i)));
+    lp = new ColumnLp(task.demand, Arrays.copyOf(rows, n), 50);
+  }
+
+  /** Takes in what the pools have gathered since the last time. */
+  private void absorb() {
+    for (int p = 0; p < taken.length; p++) {
+      Pool pool = pools.get(p);
+      for (; taken[p] < pool.size(); taken[p]++) {
+        layouts.add(pool.layouts().get(taken[p]));
+        columns.add(column(pool.layouts().get(taken[p]).stock(), pool.contents().get(taken[p])));
       }
     }
   }
 
+  /**
+   * Prices the pieces by the program over the pools.
+   *
+   * @return false when it was stopped before the optimum
+   */
+  boolean price() {
+    absorb();
+    for (int i = 0; i < 20 * (task.types + 10); i++) {
+      lp.settle(1000);
+      ColumnLp.Column best = null;
+      double least = -EPS;
+      for (ColumnLp.Column c : columns) {
+        double r = lp.reducedCost(c);
+        if (r < least) {
+          least = r;
+          best = c;
+        }
+      }
+      if (best == null) {
+        return true;
+      }
+      if (stop.getAsBoolean()) {
+        return false;
+      }
+      lp.enter(best);
+    }
+    return false;
+  }
+
+  /** What each type is worth at the present prices, a sheet's price being about one. */
+  double[] worths() {
+    double[] result = new double[task.types];
+    for (int t = 0; t < result.length; t++) {
+      result[t] = Math.max(0, lp.dual(t));
+    }
+    return result;
+  }
+
+  /** What a sheet of each stock costs at the present prices, its limit considered. */
+  double[] sheetCosts() {
+    double[] result = new double[task.stocks];
+    for (int s = 0; s < result.length; s++) {
+      double limit = limitRow[s] < 0 ? 0 : lp.limitDual(limitRow[s]);
+      result[s] = task.price[s] / unit - Math.min(0, limit);
+    }
+    return result;
+  }
+
+  /** How far the program lies below the target; negative when no cover can exist in the pools. */
+  double slack(long target) {
+    return target / unit - lp.value() + EPS;
+  }
+
   /** A cover at or below the target from the pools; empty when none was found. */
-  static List<Layout> solve(
-      Task task, List<Pool> pools, long target, int mostNodes, BooleanSupplier stop) {
-    Recombination r = new Recombination(task, pools, target, stop);
-    if (target < 0 || !r.price()) {
+  List<Layout> cover(long target, int mostNodes) {
+    slack = slack(target);
+    if (slack < 0) {
       return List.of();
     }
-    r.select();
-    r.nodes = mostNodes;
-    return r.cover(r.slack) ? r.result() : List.of();
+    dual = worths();
+    reduced = new double[columns.size()];
+    for (int c = 0; c < reduced.length; c++) {
+      reduced[c] = Math.max(0, lp.reducedCost(columns.get(c)));
+    }
+    select();
+    System.arraycopy(task.demand, 0, rest, 0, rest.length);
+    Arrays.fill(used, 0);
+    chosen.clear();
+    nodes = mostNodes;
+    return cover(slack) ? result() : List.of();
   }
 
   private ColumnLp.Column column(int stock, int[] content) {
@@ -86,51 +154,7 @@ final class Recombination {
       }
     }
     return new ColumnLp.Column(
-        task.price[stock] / unit,
-        limitRow[stock],
-        java.util.Arrays.copyOf(rows, n),
-        java.util.Arrays.copyOf(times, n));
-  }
-
-  /** Solves the program over the pool; false when it shows that no cover can exist. */
-  private boolean price() {
-    ColumnLp lp = new ColumnLp(task.demand, limits, 50);
-    for (int i = 0; i < 20 * (task.types + 10); i++) {
-      lp.settle(1000);
-      ColumnLp.Column best = null;
-      double least = -EPS;
-      for (ColumnLp.Column c : columns) {
-        double r = lp.reducedCost(c);
-        if (r < least) {
-          least = r;
-          best = c;
-        }
-      }
-      if (best == null) {
-        return keep(lp);
-      }
-      if (stop.getAsBoolean()) {
-        return false;
-      }
-      lp.enter(best);
-    }
-    return false;
-  }
-
-  private boolean keep(ColumnLp lp) {
-    slack = target / unit - lp.value() + EPS;
-    if (slack < 0) {
-      return false;
-    }
-    dual = new double[task.types];
-    for (int t = 0; t < dual.length; t++) {
-      dual[t] = Math.max(0, lp.dual(t));
-    }
-    reduced = new double[columns.size()];
-    for (int c = 0; c < reduced.length; c++) {
-      reduced[c] = Math.max(0, lp.reducedCost(columns.get(c)));
-    }
-    return true;
+        task.price[stock] / unit, limitRow[stock], Arrays.copyOf(rows, n), Arrays.copyOf(times, n));
   }
 
   /** For each type the columns that hold it and can be afforded, cheapest first. */
@@ -180,7 +204,7 @@ final class Recombination {
         continue;
       }
       nodes--;
-      int[] taken = take(columns.get(c));
+      int[] took = take(columns.get(c));
       used[stock]++;
       chosen.add(c);
       if (cover(left - spent)) {
@@ -188,7 +212,7 @@ final class Recombination {
       }
       chosen.remove(chosen.size() - 1);
       used[stock]--;
-      give(columns.get(c), taken);
+      give(columns.get(c), took);
       if ((nodes & 1023) == 0 && stop.getAsBoolean()) {
         nodes = 0;
       }
