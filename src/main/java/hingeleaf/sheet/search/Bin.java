@@ -241,6 +241,20 @@ final class Bin {
     return strip;
   }
 
+  /** The types of what lies here, sorted. */
+  int[] content() {
+    int[] result = new int[size];
+    int n = 0;
+    for (int i = 0; i < size; i++) {
+      if (kind[i] >= 0) {
+        result[n++] = kind[i];
+      }
+    }
+    result = Arrays.copyOf(result, n);
+    Arrays.sort(result);
+    return result;
+  }
+
   /** Whether something lies at or under this node. */
   boolean isRemovable(int node) {
     return kind[node] >= 0 || kind[node] == ACROSS || kind[node] == STACKED;

@@ -18,6 +18,7 @@ final class Lane {
   private final Dice dice;
   private final Inserter inserter;
   private final Pool pool;
+  private final Pricer pricer;
   private final double[] history;
   private final ArrayDeque<Bin> spare = new ArrayDeque<>();
   private final List<Bin> fresh = new ArrayList<>();
@@ -45,6 +46,7 @@ final class Lane {
     dice = new Dice(seed);
     long[] marks = pool.marks();
     inserter = new Inserter(task, dice, marks);
+    pricer = new Pricer(task, dice, inserter, pool);
     history = new double[task.count > 400 ? 200 : 1000];
     loose = new Loose(task.count, marks);
     savedLoose = new Loose(task.count, marks);
@@ -174,6 +176,11 @@ final class Lane {
     if (lack == 0) {
       keepIfComplete();
     }
+  }
+
+  /** Looks for sheets that are worth more than they cost, and puts them into the pool. */
+  void price(double[] worths, double[] costs, int steps, BooleanSupplier stop) {
+    pricer.run(worths, costs, steps, stop);
   }
 
   private void save() {
