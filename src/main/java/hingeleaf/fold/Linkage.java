@@ -234,6 +234,32 @@ public final class Linkage {
   }
 
   /**
+   * The values at which the loops close best with joints held that cannot be had: least squares of
+   * all loops, from the reference pose.
+   */
+  double[] nearestClosing(Map<String, Double> targets, Budget budget) {
+    double[] target = spread(targets);
+    double[] q = new double[graph.edges];
+    for (int j = 0; j < q.length; j++) {
+      q[j] = Double.isNaN(target[j]) ? 0 : target[j];
+    }
+    for (Part part : parts) {
+      int[] free = Arrays.stream(part.joints()).filter(j -> Double.isNaN(target[j])).toArray();
+      if (free.length > 0) {
+        Coupled all = new Coupled(part.loops(), free, graph.edges, true);
+        for (int round = 0; round < 50; round++) {
+          budget.spend(part.loops().size());
+          all.evaluate(q);
+          if (all.step(q) < 1e-12) {
+            break;
+          }
+        }
+      }
+    }
+    return q;
+  }
+
+  /**
    * The states in which the mechanism can lie: every freedom as far as paper, guides and loops let
    * it go, or all folds open or closed.
    *
