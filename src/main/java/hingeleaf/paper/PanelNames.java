@@ -2,6 +2,7 @@ package hingeleaf.paper;
 
 import hingeleaf.card.Label;
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
@@ -17,14 +18,47 @@ public final class PanelNames {
 
   private PanelNames() {}
 
-  /** One line of words for each panel that has room for its name. */
+  /**
+   * One line of words for each panel that has room for its name; none for a piece of one panel,
+   * which has its own name.
+   */
   public static List<Mark> of(SeenPiece piece, double size, String colour, Fonts fonts) {
+    if (piece.labels().size() < 2) {
+      return List.of();
+    }
     List<Segment> walls = walls(piece);
     List<Mark> marks = new ArrayList<>();
     for (Label label : piece.labels()) {
-      name(label, room(label.at(), walls), size, colour, fonts).ifPresent(marks::add);
+      Vec2 at = onPaper(label.at(), piece.shape(), walls);
+      name(label, room(at, walls), size, colour, fonts).ifPresent(marks::add);
     }
     return marks;
+  }
+
+  /** A point over an aperture goes to the middle of the widest border that it looks at. */
+  private static Vec2 onPaper(Vec2 p, Region shape, List<Segment> walls) {
+    if (shape.contains(p)) {
+      return p;
+    }
+    Box hole = room(p, walls);
+    double step = 1e-6;
+    List<Vec2> rims =
+        List.of(
+            new Vec2(p.x(), hole.minY() - step),
+            new Vec2(p.x(), hole.maxY() + step),
+            new Vec2(hole.minX() - step, p.y()),
+            new Vec2(hole.maxX() + step, p.y()));
+    Vec2 best = p;
+    double widest = 0;
+    for (int i = 0; i < rims.size(); i++) {
+      Box border = room(rims.get(i), walls);
+      double wide = i < 2 ? border.height() : border.width();
+      if (shape.contains(rims.get(i)) && wide > widest + step) {
+        widest = wide;
+        best = i < 2 ? new Vec2(p.x(), border.centre().y()) : new Vec2(border.centre().x(), p.y());
+      }
+    }
+    return best;
   }
 
   private static Optional<Mark> name(
