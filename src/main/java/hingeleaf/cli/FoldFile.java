@@ -124,13 +124,21 @@ public final class FoldFile {
 
   private static String sentences(FoldJson.Summary s, List<FoldJson.StateResult> results) {
     StringBuilder b = new StringBuilder();
-    b.append(s.bodies()).append(" parts on ").append(s.hinges()).append(" folds, ");
-    b.append(s.mobility() == 0 ? "rigid" : "free to move in " + s.mobility() + " ways");
-    b.append('\n');
+    b.append(s.bodies()).append(" parts on ").append(s.hinges()).append(" folds: ");
+    b.append(
+        switch (s.mobility()) {
+          case 0 -> "rigid";
+          case 1 -> "moves in one way";
+          default -> "moves in " + s.mobility() + " ways";
+        });
+    if (s.flat().count() > 0) {
+      b.append(String.format(Locale.ROOT, "; lies in %.0f states", s.flat().count()));
+    }
+    b.append(".\n");
     for (FoldJson.StateResult r : results) {
       b.append(r.drive());
-      b.append(r.reached() ? ": reached" : ": not reached, " + r.why());
-      b.append(String.format(Locale.ROOT, ", gap %.1e mm%n", r.posed().gap()));
+      b.append(r.reached() ? ": reached" : ": not reached; " + r.why());
+      b.append(String.format(Locale.ROOT, ", gap %.1e mm\n", r.posed().gap()));
     }
     return b.toString();
   }

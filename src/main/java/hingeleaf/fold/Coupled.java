@@ -126,6 +126,10 @@ final class Coupled {
     }
   }
 
+  int rows() {
+    return rows;
+  }
+
   /** Residual and Jacobian at {@code q}; returns the largest residual. */
   double evaluate(double[] q) {
     int at = 0;

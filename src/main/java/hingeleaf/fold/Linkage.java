@@ -66,6 +66,16 @@ public final class Linkage {
     return mechanism;
   }
 
+  /** Index of a joint by id. */
+  int index(String id) {
+    for (int j = 0; j < graph.edges; j++) {
+      if (mechanism.joints().get(j).id().equals(id)) {
+        return j;
+      }
+    }
+    throw new IllegalArgumentException("there is no joint " + id);
+  }
+
   List<Part> parts() {
     return parts;
   }

@@ -97,6 +97,11 @@ final class Solver {
     }
   }
 
+  /** How many equations are solved all at once; 0 where every loop is solved by itself. */
+  int together() {
+    return rest == null ? 0 : rest.rows();
+  }
+
   private static int[] unknown(Loop loop, boolean[] known) {
     int[] js = loop.joints();
     int[] out = new int[js.length];

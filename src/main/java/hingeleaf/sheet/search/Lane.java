@@ -121,8 +121,8 @@ final class Lane {
   void aimBelow(long newTarget) {
     target = newTarget;
     step++;
-    while (cost > target && count > 0) {
-      close(leastUsed());
+    for (int b = leastUsed(); cost > target && b >= 0; b = leastUsed()) {
+      close(b);
     }
     lack = looseArea();
     Arrays.fill(history, lack);
