@@ -29,10 +29,59 @@ public final class PanelNames {
     List<Segment> walls = walls(piece);
     List<Mark> marks = new ArrayList<>();
     for (Label label : piece.labels()) {
-      Vec2 at = onPaper(label.at(), piece.shape(), walls);
-      name(label, room(at, walls), size, colour, fonts).ifPresent(marks::add);
+      double length = fonts.width(label.name(), Weight.ITALIC, size);
+      place(label.at(), length, size, piece.shape(), walls)
+          .ifPresent(p -> marks.add(words(label.name(), p, size, colour)));
     }
     return marks;
+  }
+
+  /** Where a name stands: its middle, and whether it runs up the page. */
+  private record Place(Vec2 at, boolean upright) {}
+
+  /** The first of three places that is clear: mid-panel, mid-border, where the label is. */
+  private static Optional<Place> place(
+      Vec2 label, double length, double size, Region shape, List<Segment> walls) {
+    Vec2 first = onPaper(label, shape, walls);
+    Vec2 middle = room(first, walls).centre();
+    Vec2 border = onPaper(middle, shape, walls);
+    for (Vec2 p : List.of(middle, room(border, walls).centre(), border, first)) {
+      for (boolean upright : new boolean[] {false, true}) {
+        double w = (upright ? size : length) / 2 + CLEAR / 2;
+        double h = (upright ? length : size) / 2 + CLEAR / 2;
+        Box box = new Box(p.x() - w, p.y() - h, p.x() + w, p.y() + h);
+        if (shape.contains(p) && walls.stream().noneMatch(s -> crosses(s, box))) {
+          return Optional.of(new Place(p, upright));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether a part of a segment lies in a box (Liang and Barsky 1984). */
+  private static boolean crosses(Segment s, Box box) {
+    Vec2 d = s.to().minus(s.from());
+    double[] p = {-d.x(), d.x(), -d.y(), d.y()};
+    double[] q = {
+      s.from().x() - box.minX(),
+      box.maxX() - s.from().x(),
+      s.from().y() - box.minY(),
+      box.maxY() - s.from().y()
+    };
+    double in = 0;
+    double out = 1;
+    for (int i = 0; i < 4; i++) {
+      if (p[i] == 0) {
+        if (q[i] < 0) {
+          return false;
+        }
+      } else if (p[i] < 0) {
+        in = Math.max(in, q[i] / p[i]);
+      } else {
+        out = Math.min(out, q[i] / p[i]);
+      }
+    }
+    return in <= out;
   }
 
   /** A point over an aperture goes to the middle of the widest border that it looks at. */
@@ -61,23 +110,12 @@ public final class PanelNames {
     return best;
   }
 
-  private static Optional<Mark> name(
-      Label label, Box room, double size, String colour, Fonts fonts) {
-    double length = fonts.width(label.name(), Weight.ITALIC, size) + 2 * CLEAR;
-    double high = size + CLEAR;
-    Vec2 c = room.centre();
+  private static Mark words(String name, Place place, double size, String colour) {
     double down = size * 0.33;
-    if (room.width() >= length && room.height() >= high) {
-      return Optional.of(words(label, new Vec2(c.x(), c.y() - down), size, colour, 0));
-    }
-    if (room.height() >= length && room.width() >= high) {
-      return Optional.of(words(label, new Vec2(c.x() + down, c.y()), size, colour, Math.PI / 2));
-    }
-    return Optional.empty();
-  }
-
-  private static Mark words(Label label, Vec2 at, double size, String colour, double turn) {
-    return new Mark.Words(label.name(), at, size, Weight.ITALIC, Anchor.MIDDLE, colour, turn);
+    Vec2 base =
+        place.upright() ? place.at().plus(new Vec2(down, 0)) : place.at().minus(new Vec2(0, down));
+    double turn = place.upright() ? Math.PI / 2 : 0;
+    return new Mark.Words(name, base, size, Weight.ITALIC, Anchor.MIDDLE, colour, turn);
   }
 
   /** How far one can go from a point left, right, down and up before an edge or a score. */

@@ -55,8 +55,7 @@ class SheetsCommandTest {
     assertThat(plan.get("proven_optimal").asBoolean()).isTrue();
     JsonNode piece = plan.get("sheets").get(0).get("pieces").get(0);
     assertThat(piece.get("w").asDouble() * piece.get("h").asDouble()).isEqualTo(5.5 * 4.25);
-    assertThat(plan.get("sheets").get(0).get("cuts").get(0).get("axis").asString())
-        .isIn("x", "y");
+    assertThat(plan.get("sheets").get(0).get("cuts").get(0).get("axis").asString()).isIn("x", "y");
     assertThat(plan.get("trimmer_settings").asInt()).isPositive();
   }
 

@@ -9,6 +9,8 @@ import hingeleaf.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PanelNamesTest {
   private static List<Mark.Words> names(Piece piece) {
@@ -33,12 +35,14 @@ class PanelNamesTest {
     }
   }
 
-  @Test
-  void nameOverAnAperture_movesToTheWidestBorder() {
-    Piece frame = Samples.frame("near", 150, 150, 12, 12, 120);
+  /** Over the aperture, in a corner, in a border: wherever the label is tied. */
+  @ParameterizedTest
+  @CsvSource({"99, 75", "25, 1", "173, 149", "99, 3"})
+  void name_standsOnTheWidestBorder_notOverTheAperture(double x, double y) {
+    Piece frame = Samples.frame("near", 150, 150, 12, 12, 110);
     List<Label> labels = new ArrayList<>(frame.labels());
-    labels.set(2, new Label("panel", new Vec2(99, 75)));
-    Piece centred =
+    labels.set(2, new Label("panel", new Vec2(x, y)));
+    Piece moved =
         new Piece(
             frame.id(),
             frame.name(),
@@ -50,10 +54,13 @@ class PanelNamesTest {
             labels,
             frame.inks(),
             frame.origin());
-    Mark.Words panel = names(centred).get(2);
-    // The aperture of 120 leaves 15 mm below it: the name stands in its middle.
-    assertThat(panel.at().y()).isBetween(5.0, 8.0);
-    assertThat(frame.shape().contains(panel.at())).isTrue();
+    Mark.Words panel = names(moved).get(2);
+    // An aperture of 110 leaves 20 mm above and below it; the name is some 8 mm long.
+    assertThat(panel.at().x()).isBetween(24.0 + 4, 174.0 - 4);
+    assertThat(panel.at().y()).isBetween(1.0, 149.0);
+    for (double dx = -4; dx <= 4; dx++) {
+      assertThat(frame.shape().contains(panel.at().plus(new Vec2(dx, 1)))).isTrue();
+    }
   }
 
   @Test

@@ -11,8 +11,7 @@ import org.junit.jupiter.api.Test;
 /** Jobs that cannot be planned: one sentence each, at once. */
 class BadJobTest {
   private static List<String> sentences(Jobs jobs) {
-    Outcome outcome =
-        SheetPlanner.plan(jobs.job(), new Effort(1, 4_000, 1), () -> false, p -> {});
+    Outcome outcome = SheetPlanner.plan(jobs.job(), new Effort(1, 4_000, 1), () -> false, p -> {});
     assertThat(outcome).isInstanceOf(Outcome.Blocked.class);
     return ((Outcome.Blocked) outcome).sentences();
   }

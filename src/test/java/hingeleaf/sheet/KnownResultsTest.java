@@ -53,7 +53,9 @@ class KnownResultsTest {
     assertThat(plan.provenOptimal()).isTrue();
   }
 
-  /** ISO 216: sixteen A4 (210 x 297) come out of A0 (841 x 1189), eight A6 (105 x 148) out of A3. */
+  /**
+   * ISO 216: sixteen A4 (210 x 297) come out of A0 (841 x 1189), eight A6 (105 x 148) out of A3.
+   */
   @Test
   void paperSizesHalve() {
     SheetPlan a0 = Jobs.plan(Jobs.on(841, 1189, 1).piece(210, 297, 16, false).job(), 20_000);

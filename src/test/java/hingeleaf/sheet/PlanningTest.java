@@ -61,11 +61,19 @@ class PlanningTest {
   @Test
   void dropOutsAreUsedBeforeSheetsArePaidFor() {
     SheetJob job =
-        Jobs.on(210, 297, 0.5).stock(90, 90, 0, 3).piece(40, 40, 12, true).piece(80, 80, 1, true).job();
+        Jobs.on(210, 297, 0.5)
+            .stock(90, 90, 0, 3)
+            .piece(40, 40, 12, true)
+            .piece(80, 80, 1, true)
+            .job();
     SheetPlan plan = Jobs.plan(job, 20_000);
     assertThat(plan.cost()).isEqualTo(ONE / 2);
     SheetJob fewer =
-        Jobs.on(210, 297, 0.5).stock(90, 90, 0, 3).piece(40, 40, 8, true).piece(80, 80, 1, true).job();
+        Jobs.on(210, 297, 0.5)
+            .stock(90, 90, 0, 3)
+            .piece(40, 40, 8, true)
+            .piece(80, 80, 1, true)
+            .job();
     SheetPlan free = Jobs.plan(fewer, 20_000);
     assertThat(free.cost()).isZero();
     assertThat(free.provenOptimal()).isTrue();
@@ -74,8 +82,7 @@ class PlanningTest {
   /** Limited cheap stock first, then the dear: worked out by hand. */
   @Test
   void limitedStockIsMixedAtTheLeastCost() {
-    SheetJob job =
-        Jobs.on(100, 100, 3).stock(100, 50, 1, 3).piece(100, 50, 5, false).job();
+    SheetJob job = Jobs.on(100, 100, 3).stock(100, 50, 1, 3).piece(100, 50, 5, false).job();
     SheetPlan plan = Jobs.plan(job, 20_000);
     assertThat(plan.cost()).isEqualTo(6 * ONE);
     assertThat(plan.provenOptimal()).isTrue();
