@@ -14,6 +14,7 @@ import hingeleaf.paper.SeenPiece;
 import hingeleaf.paper.book.Block;
 import hingeleaf.paper.book.Book;
 import hingeleaf.paper.book.BookStyle;
+import hingeleaf.paper.book.Span;
 import hingeleaf.paper.figure.CardPicture;
 import hingeleaf.paper.figure.ScoreChart;
 import hingeleaf.plan.CutList;
@@ -66,17 +67,18 @@ final class PlanBook {
             78,
             80,
             "#ffffff");
-    List<Block> facts = new ArrayList<>();
-    facts.add(Block.Paragraph.of(summary()));
-    facts.add(
-        Block.Paragraph.note(
-            "Print at 100 %, never “fit to page”. These bars tell whether the print is true:"));
-    facts.add(
-        new Block.Figure(
-            Drawing.plain(
-                CheckBar.WIDTH, 14, "check bar", CheckBar.at(new hingeleaf.geom.Vec2(0, 4))),
-            ""));
-    all.add(new Block.Pair(List.of(new Block.Figure(picture, "")), facts, 0.45));
+    List<Block> facts = List.of(new Block.Gap(4), Block.Paragraph.of(summary()));
+    all.add(new Block.Pair(List.of(new Block.Figure(picture, "")), facts, 0.5));
+    all.add(
+        new Block.Pair(
+            List.of(new Block.Figure(CheckBar.figure(), "")),
+            List.of(
+                Block.Paragraph.of("")
+                    .and("Print at 100 %", Span.Voice.STRONG)
+                    .and(", never “fit to page”.", Span.Voice.PLAIN),
+                Block.Paragraph.note(
+                    "Your own ruler on these bars tells whether the print is true.")),
+            0.65));
   }
 
   private String summary() {
@@ -179,13 +181,7 @@ final class PlanBook {
     all.add(new Block.Table(columns(), rows()));
     Set<LineKey.Entry> entries =
         EnumSet.of(LineKey.Entry.CUT, LineKey.Entry.MOUNTAIN, LineKey.Entry.VALLEY);
-    Drawing key =
-        Drawing.plain(
-            90,
-            LineKey.ROW * entries.size(),
-            "key",
-            LineKey.at(new hingeleaf.geom.Vec2(0, LineKey.ROW * entries.size()), entries));
-    all.add(new Block.Figure(key, ""));
+    all.add(new Block.Figure(LineKey.figure(entries, style.fonts()), ""));
     for (Row row : pack.scores().rows()) {
       SeenPiece seen = SeenPiece.of(row.line().piece(), Face.FRONT, List.of());
       Drawing chart =
@@ -242,10 +238,7 @@ final class PlanBook {
     for (Step step : pack.work().steps()) {
       List<Block> body = new ArrayList<>();
       body.add(
-          new Block.Paragraph(
-              List.of(
-                  hingeleaf.paper.book.Span.strong(step.title() + ". "),
-                  hingeleaf.paper.book.Span.plain(step.text()))));
+          new Block.Paragraph(List.of(Span.strong(step.title() + ". "), Span.plain(step.text()))));
       String small = small(step);
       if (!small.isEmpty()) {
         body.add(Block.Paragraph.note(small));

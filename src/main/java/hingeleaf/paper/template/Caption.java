@@ -32,7 +32,7 @@ record Caption(List<String> names, List<String> facts) {
     List<String> parts = new ArrayList<>();
     parts.add("cut " + template.quantity());
     parts.add(template.piece().stock().title());
-    parts.add(style.lengths().size(piece.width(), piece.height()));
+    parts.add(style.lengths().size(template.piece().width(), template.piece().height()));
     switch (piece.grain()) {
       case WIDTH -> parts.add("grain ↔");
       case HEIGHT -> parts.add("grain ↕");
