@@ -14,6 +14,7 @@ import java.util.function.BooleanSupplier;
  * acceptance (Burke and Bykov, EJOR 258 (2017) 70-78).
  */
 final class Lane {
+  private static final int WIDE = 3;
   private final Task task;
   private final Dice dice;
   private final Inserter inserter;
@@ -301,12 +302,32 @@ final class Lane {
     int failed = -1;
     for (int i = 0; i < loose.count; i++) {
       int type = loose.types[i];
+      if (dice.below(100) < WIDE && i + 1 < loose.count && placeWide(type, i)) {
+        continue;
+      }
       if (type == failed || !place(type)) {
         failed = type;
         loose.types[kept++] = type;
       }
     }
     loose.count = kept;
+  }
+
+  /** Lays a piece so that one of the others to come may lie beside it in the same strip. */
+  private boolean placeWide(int type, int at) {
+    if (inserter.limits) {
+      return false;
+    }
+    int other = loose.types[at + 1 + dice.below(loose.count - at - 1)];
+    inserter.beginWide(type, dice.below(2) == 0 ? task.w[other] : task.h[other]);
+    for (int b = 0; b < count; b++) {
+      inserter.consider(bins[b], b);
+    }
+    if (!inserter.found()) {
+      return false;
+    }
+    inserter.commit(writable(inserter.bin()));
+    return true;
   }
 
   private boolean place(int type) {
