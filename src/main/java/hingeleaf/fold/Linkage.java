@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A mechanism made ready to be moved: what moves as one, its loops, and what they leave free.
@@ -24,6 +25,7 @@ public final class Linkage {
   private final List<Part> parts;
   private final Freedom[] freedoms;
   private final Poser poser;
+  private @Nullable Crossing crossing;
 
   private Linkage(Mechanism mechanism, Budget budget) {
     this.mechanism = mechanism;
@@ -91,6 +93,16 @@ public final class Linkage {
     return java.util.stream.IntStream.range(0, graph.edges).filter(j -> !looped[j]).toArray();
   }
 
+  /** Whether panels pass through each other at some values, that do not in the reference. */
+  boolean crossed(double[] q) {
+    Crossing known = crossing;
+    if (known == null) {
+      known = new Crossing(mechanism, bodies);
+      crossing = known;
+    }
+    return known.in(poser.posed(q));
+  }
+
   Freedom freedom(int part, Budget budget) {
     Freedom known = freedoms[part];
     if (known == null) {
@@ -154,9 +166,10 @@ public final class Linkage {
    *
    * <p>Without {@code near} the mechanism moves from the reference pose, every driven joint in
    * proportion; freedoms that no drive settles stay as near to where they were as each step allows.
-   * Out of a singular reference it takes the branch on which the driven joints turn most compared
-   * with the others. With {@code near} the closed pose at or next to those values is meant, or, if
-   * none is next to them, the one reached from the reference that is nearest.
+   * Out of a singular reference it takes, of the branches on which no panels cross, the one on
+   * which the driven joints turn most compared with the others. With {@code near} the closed pose
+   * at or next to those values is meant, or, if none is next to them, the one reached from the
+   * reference that is nearest.
    *
    * @param targets values by joint id
    * @param near rough values by joint id, for some or all joints
@@ -185,7 +198,9 @@ public final class Linkage {
     Part part = parts.get(p);
     double[] reference = new double[graph.edges];
     PartDrive.Outcome o =
-        new PartDrive(part, axes, reference, target, rough, freedom(p, budget), budget).run();
+        new PartDrive(
+                part, axes, reference, target, rough, freedom(p, budget), this::crossed, budget)
+            .run();
     for (int j : part.joints()) {
       q[j] = o.q()[j];
     }
@@ -263,7 +278,8 @@ public final class Linkage {
    * The states in which the mechanism can lie: every freedom as far as paper, guides and loops let
    * it go, or all folds open or closed.
    *
-   * @param beyond whether to list also states behind others, through which no card passes
+   * @param beyond whether to list also states that a card cannot come to: behind others, or past
+   *     panels that cross
    */
   public Rests rests(boolean beyond, Budget budget) {
     List<Rests.Choice> choices = new ArrayList<>();
@@ -272,7 +288,8 @@ public final class Linkage {
       Part part = parts.get(p);
       try {
         RestSearch.Found f =
-            new RestSearch(part, axes, freedom(p, budget), beyond, budget).run(graph.edges);
+            new RestSearch(part, axes, freedom(p, budget), beyond, this::crossed, budget)
+                .run(graph.edges);
         complete &= f.complete();
         if (!f.ways().isEmpty()) {
           choices.add(new Rests.Choice(Arrays.stream(part.joints()).boxed().toList(), f.ways()));
@@ -293,16 +310,16 @@ public final class Linkage {
     List<RestState> ways = new ArrayList<>();
     double open = -axes.total[j];
     if (!axes.slides[j] && !Double.isNaN(open)) {
-      ways.add(new RestState(List.of(open), (int) Math.signum(open), true, false));
+      ways.add(new RestState(List.of(open), (int) Math.signum(open), true, false, false));
     }
     for (double end : new double[] {axes.least[j], axes.most[j]}) {
       double off = Math.abs(end - open);
       boolean shut = Math.abs(Math.IEEEremainder(off, Math.PI)) < 1e-9;
       if (Double.isFinite(end) && !(off < 1e-9)) {
-        ways.add(new RestState(List.of(end), (int) Math.signum(end), shut, false));
+        ways.add(new RestState(List.of(end), (int) Math.signum(end), shut, false, false));
       }
     }
-    return ways.isEmpty() ? List.of(new RestState(List.of(0.0), 0, false, false)) : ways;
+    return ways.isEmpty() ? List.of(new RestState(List.of(0.0), 0, false, false, false)) : ways;
   }
 
   /**
