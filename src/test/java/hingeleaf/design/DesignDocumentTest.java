@@ -200,9 +200,18 @@ class DesignDocumentTest {
                 .replace("1/2 in]", "1/2 inn]"));
     assertThat(all)
         .extracting(Problem::kind)
-        .containsExactly("out-of-range", "bad-length", "unknown-key", "missing");
+        .containsExactly("out-of-range", "bad-length", "unknown-key");
     assertThat(all.get(2).message()).contains("did you mean `aperture`?").contains("a frame");
     assertThat(all.get(2).origin()).isEqualTo("base.stacked-frames.frames[0].apperture");
+  }
+
+  @Test
+  void faults_comeInTheOrderOfTheText() {
+    List<Problem> all =
+        problems("words: [{text: a, on: b}]\nmats: 7\nhingeleaf: 1\ntitel: x\nbase: {}\n");
+    assertThat(all)
+        .extracting(p -> p.place() == null ? 0 : p.place().line())
+        .containsExactly(1, 2, 4, 5);
   }
 
   @Test
