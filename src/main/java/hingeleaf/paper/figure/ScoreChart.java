@@ -24,8 +24,8 @@ import java.util.function.UnaryOperator;
 
 /**
  * A piece to scale with all that is measured on it: upright scores from the left edge and level
- * scores from the top edge, each as a scoring board is read; apertures by their size and their
- * distances from the left and the lower edge.
+ * scores from the lower edge, each as a scoring board is read once the piece is turned; apertures
+ * by their size and their distances from the left and the lower edge.
  */
 public final class ScoreChart {
   private static final double ROW = 6.5;
@@ -79,7 +79,7 @@ public final class ScoreChart {
     double right = chains > 0 ? chains * ROW + 4 : 4;
     double above = chains > 0 ? chains * ROW + 4 : 2;
     return new Box(
-        -RunningScale.depth(fromTop(), fonts),
+        -RunningScale.depth(fromBelow(), fonts),
         -RunningScale.depth(fromLeft(), fonts),
         right,
         above);
@@ -97,10 +97,8 @@ public final class ScoreChart {
     layers.addAll(PieceMarks.structure(small));
     layers.forEach(l -> marks.addAll(l.marks()));
     marks.addAll(PanelNames.of(small, Look.SMALL, Look.QUIET, fonts));
-    marks.addAll(RunningScale.below(fromLeft()));
-    double top = x(piece.height());
-    UnaryOperator<Vec2> quarter = p -> new Vec2(p.y(), top - p.x());
-    RunningScale.below(fromTop()).forEach(m -> marks.add(m.mapped(quarter, -Math.PI / 2)));
+    marks.addAll(RunningScale.beside(fromLeft(), true));
+    marks.addAll(RunningScale.beside(fromBelow(), false));
     int row = 0;
     for (Ring aperture : chained()) {
       chains(aperture.box(), row++);
@@ -145,12 +143,11 @@ public final class ScoreChart {
     return stops(stops);
   }
 
-  private List<RunningScale.Stop> fromTop() {
+  private List<RunningScale.Stop> fromBelow() {
     TreeMap<Double, String> stops = new TreeMap<>();
     for (SeenPiece.SeenScore s : piece.scores()) {
       if (Math.abs(s.at().from().y() - s.at().to().y()) < Tolerance.LENGTH_MM) {
-        double down = piece.height() - s.at().from().y();
-        stops.put(down, lengths.bare().apply(down));
+        stops.put(s.at().from().y(), lengths.bare().apply(s.at().from().y()));
       }
     }
     stops.put(piece.height(), lengths.bare().apply(piece.height()));
