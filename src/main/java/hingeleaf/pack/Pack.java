@@ -37,6 +37,9 @@ import org.jspecify.annotations.Nullable;
  * throw {@link IllegalStateException} where the design gave none; ask {@link #blocked} first.
  */
 public final class Pack {
+  /** How many ways to lie flat are listed, each with its piles. */
+  private static final int LISTED_RESTS = 8;
+
   /** Poses between made and flat: enough that a straight line between two looks round. */
   private static final int WAY_STEPS = 24;
 
@@ -72,7 +75,7 @@ public final class Pack {
     Bearings bearings = new Bearings(in.bench(), in.wants().units(), in.lettering());
     this.built = new Kept<>(() -> Structures.build(in.design(), bearings, in.drawings()));
     this.made = new Kept<>(() -> FoldForward.of(card()));
-    this.flats = new Kept<>(() -> FlatStates.of(made(), 8));
+    this.flats = new Kept<>(() -> FlatStates.of(made(), LISTED_RESTS));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
