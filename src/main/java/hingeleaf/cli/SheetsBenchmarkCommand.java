@@ -67,7 +67,8 @@ public final class SheetsBenchmarkCommand implements Callable<Integer> {
     this.err = err;
   }
 
-  private record Row(int set, int n, long ours, long bound, long reference, long lower, double took) {}
+  private record Row(
+      int set, int n, long ours, long bound, long reference, long lower, double took) {}
 
   @Override
   public Integer call() throws InterruptedException {

@@ -78,7 +78,8 @@ public final class SheetsCommand implements Callable<Integer> {
       err.println(file + ": this is not text in UTF-8");
       return BLOCKED;
     } catch (IOException e) {
-      err.println(file + ": cannot be read" + (Files.exists(file) ? "" : ", there is no such file"));
+      err.println(
+          file + ": cannot be read" + (Files.exists(file) ? "" : ", there is no such file"));
       return UNREADABLE;
     }
     try {

@@ -1,7 +1,11 @@
 /**
- * Text to jobs: what people and other programs hand in.
+ * From a text that a person or a program wrote to a mechanism or a job, with a located sentence for
+ * whatever is wrong in it.
  *
- * <p>Invariant: a size is read as an exact decimal, never through a double; a fault says where.
+ * <p>Invariant: what leaves here is complete and finite, in mm and rad, and its names are resolved;
+ * nothing is guessed silently.
  */
-@org.jspecify.annotations.NullMarked
+@NullMarked
 package hingeleaf.intake;
+
+import org.jspecify.annotations.NullMarked;

@@ -3,12 +3,16 @@ package hingeleaf.pack;
 import hingeleaf.card.Card;
 import hingeleaf.card.Flats;
 import hingeleaf.card.MadeCard;
+import hingeleaf.card.Posed;
+import hingeleaf.card.Rest;
 import hingeleaf.design.DesignDocument;
 import hingeleaf.design.Node;
 import hingeleaf.finding.Level;
 import hingeleaf.finding.Place;
 import hingeleaf.finding.Problem;
+import hingeleaf.fold.FlatStates;
 import hingeleaf.fold.FoldForward;
+import hingeleaf.fold.FoldWay;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.ScoreChart;
 import hingeleaf.plan.WorkPlan;
@@ -33,6 +37,9 @@ import org.jspecify.annotations.Nullable;
  * throw {@link IllegalStateException} where the design gave none; ask {@link #blocked} first.
  */
 public final class Pack {
+  /** Poses between made and flat: enough that a straight line between two looks round. */
+  private static final int WAY_STEPS = 24;
+
   private final Inputs in;
   private final Kept<Structures.Built> built;
   private final Kept<MadeCard> made;
@@ -65,7 +72,7 @@ public final class Pack {
     Bearings bearings = new Bearings(in.bench(), in.wants().units(), in.lettering());
     this.built = new Kept<>(() -> Structures.build(in.design(), bearings, in.drawings()));
     this.made = new Kept<>(() -> FoldForward.of(card()));
-    this.flats = new Kept<>(() -> hingeleaf.fold.FlatStates.of(made(), 8));
+    this.flats = new Kept<>(() -> FlatStates.of(made(), 8));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
@@ -104,6 +111,15 @@ public final class Pack {
 
   public Flats flats() {
     return flats.get();
+  }
+
+  /** The way from the made card to its best rest, in even steps; the made pose alone if none. */
+  public List<Posed> wayToBestRest() {
+    List<Posed> way = new ArrayList<>();
+    for (Rest best : flats().states().stream().limit(1).toList()) {
+      way.addAll(FoldWay.between(made(), best, WAY_STEPS));
+    }
+    return way;
   }
 
   public CutList cuts() {

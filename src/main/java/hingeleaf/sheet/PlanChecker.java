@@ -153,9 +153,7 @@ public final class PlanChecker {
 
   private static List<Box> sorted(List<Box> boxes) {
     Box[] result = boxes.toArray(new Box[0]);
-    Arrays.sort(
-        result,
-        (p, q) -> p.x != q.x ? Long.compare(p.x, q.x) : Long.compare(p.y, q.y));
+    Arrays.sort(result, (p, q) -> p.x != q.x ? Long.compare(p.x, q.x) : Long.compare(p.y, q.y));
     return List.of(result);
   }
 
@@ -166,7 +164,10 @@ public final class PlanChecker {
       boolean meant =
           x
               ? p.y == cut.from() && p.y + p.h == cut.to() && p.x < cut.at() && cut.at() < p.x + p.w
-              : p.x == cut.from() && p.x + p.w == cut.to() && p.y < cut.at() && cut.at() < p.y + p.h;
+              : p.x == cut.from()
+                  && p.x + p.w == cut.to()
+                  && p.y < cut.at()
+                  && cut.at() < p.y + p.h;
       if (meant) {
         long low = cut.at() - (x ? p.x : p.y);
         long high = (x ? p.w : p.h) - low;

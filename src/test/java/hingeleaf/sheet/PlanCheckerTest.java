@@ -16,8 +16,7 @@ class PlanCheckerTest {
   }
 
   private static SheetPlan plan(List<PlacedPiece> pieces, List<Cut> cuts, List<Scrap> scraps) {
-    PlannedSheet sheet =
-        new PlannedSheet(0, 100 * MM, 100 * MM, tree(), pieces, cuts, scraps);
+    PlannedSheet sheet = new PlannedSheet(0, 100 * MM, 100 * MM, tree(), pieces, cuts, scraps);
     int settings = 0;
     long set = -1;
     for (Cut c : cuts) {
@@ -35,7 +34,8 @@ class PlanCheckerTest {
     return new PlacedPiece(0, x * MM, y * MM, w * MM, h * MM, rotated);
   }
 
-  private static final List<PlacedPiece> TWO = List.of(at(0, 0, 60, 40, false), at(60, 0, 40, 60, true));
+  private static final List<PlacedPiece> TWO =
+      List.of(at(0, 0, 60, 40, false), at(60, 0, 40, 60, true));
   private static final List<Cut> CUTS =
       List.of(
           cut(Axis.X, 60, 0, 100, 60), cut(Axis.Y, 40, 0, 60, 40), cut(Axis.Y, 60, 60, 100, 60));

@@ -23,7 +23,8 @@ class SmallJobsTest {
       boolean limited = s > 0 && r.nextBoolean();
       double price = limited && r.nextBoolean() ? 0 : 1 + r.nextInt(5);
       int base = s == 0 ? 8 : 4;
-      jobs.stock(base + r.nextInt(5), base + r.nextInt(5), price, limited ? 1 + r.nextInt(2) : -1, grain);
+      jobs.stock(
+          base + r.nextInt(5), base + r.nextInt(5), price, limited ? 1 + r.nextInt(2) : -1, grain);
     }
     int pieces = 3 + r.nextInt(4);
     for (int p = 0; p < pieces; p++) {
@@ -53,7 +54,9 @@ class SmallJobsTest {
       assertThat(outcome).as("seed %d", seed).isInstanceOf(Outcome.Planned.class);
       SheetPlan plan = ((Outcome.Planned) outcome).plan();
       assertThat(PlanChecker.check(job, plan)).as("seed %d", seed).isEmpty();
-      assertThat(plan.lowerBound()).as("seed %d, %s", seed, plan.bound()).isLessThanOrEqualTo(least);
+      assertThat(plan.lowerBound())
+          .as("seed %d, %s", seed, plan.bound())
+          .isLessThanOrEqualTo(least);
       assertThat(plan.cost()).as("seed %d", seed).isGreaterThanOrEqualTo(least);
       if (plan.provenOptimal()) {
         proven++;

@@ -71,8 +71,7 @@ public final class AreaBounds {
       }
       seen.put(key, need);
     }
-    String name =
-        "dual feasible functions (" + f.name() + " by " + g.name() + ")";
+    String name = "dual feasible functions (" + f.name() + " by " + g.name() + ")";
     return new Bound(CostCover.least(task, capacity, need * (1 - 1e-14)), name);
   }
 

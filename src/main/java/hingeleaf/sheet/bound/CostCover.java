@@ -43,8 +43,7 @@ public final class CostCover {
             .boxed()
             .sorted(
                 (a, b) ->
-                    Double.compare(
-                        task.price[a] / capacities[a], task.price[b] / capacities[b]))
+                    Double.compare(task.price[a] / capacities[a], task.price[b] / capacities[b]))
             .mapToInt(Integer::intValue)
             .toArray();
     CostCover cover = new CostCover(task, order, capacities);

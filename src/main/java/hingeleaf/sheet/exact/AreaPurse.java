@@ -1,9 +1,9 @@
 package hingeleaf.sheet.exact;
 
 import hingeleaf.sheet.task.Task;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.ArrayList;
 import java.util.Map;
 
 /** The most area that a sum of money buys: a small bounded knapsack, remembered. */
@@ -19,8 +19,8 @@ final class AreaPurse {
   }
 
   /**
-   * The most area within the money when {@code used} of each stock are gone already; never less than
-   * the truth.
+   * The most area within the money when {@code used} of each stock are gone already; never less
+   * than the truth.
    */
   double most(long money, int[] used) {
     if (money < 0) {

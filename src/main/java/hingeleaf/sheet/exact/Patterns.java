@@ -294,8 +294,7 @@ final class Patterns {
     List<Part> parts = new ArrayList<>();
     int free = 0;
     for (Part p : List.of(one, two)) {
-      List<Part> own =
-          p instanceof Part.Split s && s.across() == across ? s.parts() : List.of(p);
+      List<Part> own = p instanceof Part.Split s && s.across() == across ? s.parts() : List.of(p);
       for (Part q : own) {
         if (q instanceof Part.Free) {
           free += across ? q.w() : q.h();

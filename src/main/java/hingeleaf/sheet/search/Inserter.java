@@ -68,8 +68,7 @@ final class Inserter {
         Arrays.stream(loose.types, 0, n)
             .boxed()
             .sorted(
-                (a, b) ->
-                    key[a] != key[b] ? Double.compare(key[b], key[a]) : Integer.compare(a, b))
+                (a, b) -> key[a] != key[b] ? Double.compare(key[b], key[a]) : Integer.compare(a, b))
             .mapToInt(Integer::intValue)
             .toArray();
     System.arraycopy(sorted, 0, loose.types, 0, n);

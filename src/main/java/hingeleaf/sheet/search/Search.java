@@ -11,8 +11,8 @@ import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 
 /**
- * Several lanes side by side in synchronised rounds: what comes of a round depends on seed and steps
- * alone, not on how the threads were scheduled, unless the stop signal falls into it.
+ * Several lanes side by side in synchronised rounds: what comes of a round depends on seed and
+ * steps alone, not on how the threads were scheduled, unless the stop signal falls into it.
  */
 public final class Search implements AutoCloseable {
   private static final int LANES = 2;

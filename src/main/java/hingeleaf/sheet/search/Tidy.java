@@ -24,8 +24,7 @@ public final class Tidy {
   private int bestSettings;
   private long bestScrap;
 
-  private Tidy(
-      Task task, long seed, List<Layout> layouts, ToIntFunction<List<Layout>> settings) {
+  private Tidy(Task task, long seed, List<Layout> layouts, ToIntFunction<List<Layout>> settings) {
     this.task = task;
     this.settings = settings;
     dice = new Dice(seed);

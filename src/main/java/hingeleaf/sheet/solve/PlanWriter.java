@@ -82,8 +82,7 @@ final class PlanWriter {
       List<Cut> own = bySheet.getOrDefault(s, List.of());
       SheetStock of = job.stock().get(stock);
       sheets.add(
-          new PlannedSheet(
-              stock, of.w(), of.h(), trees.get(s), pieces.get(s), own, scraps.get(s)));
+          new PlannedSheet(stock, of.w(), of.h(), trees.get(s), pieces.get(s), own, scraps.get(s)));
     }
     return new SheetPlan(
         sheets,
@@ -113,11 +112,15 @@ final class PlanWriter {
   }
 
   private CutTree split(
-      Part.Split split, SheetStock stock, long x, long y, List<PlacedPiece> laid, List<Scrap> left) {
+      Part.Split split,
+      SheetStock stock,
+      long x,
+      long y,
+      List<PlacedPiece> laid,
+      List<Scrap> left) {
     int own = node++;
     boolean across = split.across();
-    places.put(
-        own, new Place(x, y, split.w() * task.scale, split.h() * task.scale, across));
+    places.put(own, new Place(x, y, split.w() * task.scale, split.h() * task.scale, across));
     List<Integer> sequence = new ArrayList<>(offs.getOrDefault(own, List.of()));
     int n = split.parts().size();
     for (int k = 0; k < n; k++) {

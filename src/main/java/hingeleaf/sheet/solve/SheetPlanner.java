@@ -152,8 +152,7 @@ public final class SheetPlanner {
       int trials = stop.getAsBoolean() ? 200 : 2_000;
       BooleanSupplier still = stop.getAsBoolean() ? () -> false : stop;
       best =
-          Tidy.improve(
-              task, effort.seed(), best, l -> CutOrder.of(l, 1).settings(), trials, still);
+          Tidy.improve(task, effort.seed(), best, l -> CutOrder.of(l, 1).settings(), trials, still);
     }
     CutOrder.Result order = CutOrder.of(best, 12);
     SheetPlan plan = PlanWriter.write(job, task, best, order, bound);

@@ -20,7 +20,9 @@ class DualFeasibleTest {
         assertThat(f.of(0)).isZero();
         for (int x = 0; x <= length; x++) {
           for (int y = 0; x + y <= length; y++) {
-            assertThat(f.of(x) + f.of(y)).as("%s at %d and %d", f, x, y).isLessThanOrEqualTo(f.of(x + y));
+            assertThat(f.of(x) + f.of(y))
+                .as("%s at %d and %d", f, x, y)
+                .isLessThanOrEqualTo(f.of(x + y));
           }
         }
       }
