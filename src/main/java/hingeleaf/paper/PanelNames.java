@@ -2,6 +2,7 @@ package hingeleaf.paper;
 
 import hingeleaf.card.Label;
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
@@ -22,24 +23,64 @@ public final class PanelNames {
     List<Segment> walls = walls(piece);
     List<Mark> marks = new ArrayList<>();
     for (Label label : piece.labels()) {
-      name(label, room(label.at(), walls), size, colour, fonts).ifPresent(marks::add);
+      name(label, piece.shape(), walls, size, colour, fonts).ifPresent(marks::add);
     }
     return marks;
   }
 
   private static Optional<Mark> name(
-      Label label, Box room, double size, String colour, Fonts fonts) {
+      Label label,
+      Region shape,
+      List<Segment> walls,
+      double size,
+      String colour,
+      Fonts fonts) {
+    Box room = room(label.at(), walls);
     double length = fonts.width(label.name(), Weight.ITALIC, size) + 2 * CLEAR;
     double high = size + CLEAR;
-    Vec2 c = room.centre();
-    double down = size * 0.33;
-    if (room.width() >= length && room.height() >= high) {
-      return Optional.of(words(label, new Vec2(c.x(), c.y() - down), size, colour, 0));
+    for (Vec2 c : List.of(room.centre(), new Vec2(room.centre().x(), label.at().y()))) {
+      if (shape.contains(c) && free(c, length, high, walls)) {
+        return Optional.of(words(label, new Vec2(c.x(), c.y() - size * 0.33), size, colour, 0));
+      }
     }
-    if (room.height() >= length && room.width() >= high) {
-      return Optional.of(words(label, new Vec2(c.x() + down, c.y()), size, colour, Math.PI / 2));
+    for (Vec2 c : List.of(room.centre(), new Vec2(label.at().x(), room.centre().y()))) {
+      if (shape.contains(c) && free(c, high, length, walls)) {
+        Vec2 at = new Vec2(c.x() + size * 0.33, c.y());
+        return Optional.of(words(label, at, size, colour, Math.PI / 2));
+      }
     }
     return Optional.empty();
+  }
+
+  /** Whether no edge or score comes into a field. */
+  private static boolean free(Vec2 c, double wide, double high, List<Segment> walls) {
+    Box field = new Box(c.x() - wide / 2, c.y() - high / 2, c.x() + wide / 2, c.y() + high / 2);
+    return walls.stream().noneMatch(w -> meets(w, field));
+  }
+
+  /** Whether a segment comes into a box, by clipping (Liang and Barsky 1984). */
+  private static boolean meets(Segment s, Box box) {
+    Vec2 d = s.to().minus(s.from());
+    double[] p = {-d.x(), d.x(), -d.y(), d.y()};
+    double[] q = {
+      s.from().x() - box.minX(),
+      box.maxX() - s.from().x(),
+      s.from().y() - box.minY(),
+      box.maxY() - s.from().y()
+    };
+    double in = 0;
+    double out = 1;
+    for (int i = 0; i < 4; i++) {
+      if (p[i] == 0 && q[i] < 0) {
+        return false;
+      }
+      if (p[i] < 0) {
+        in = Math.max(in, q[i] / p[i]);
+      } else if (p[i] > 0) {
+        out = Math.min(out, q[i] / p[i]);
+      }
+    }
+    return in <= out;
   }
 
   private static Mark words(Label label, Vec2 at, double size, String colour, double turn) {

@@ -19,7 +19,6 @@ import hingeleaf.paper.figure.ScoreChart;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.ScoreChart.Row;
 import hingeleaf.plan.ScoreChart.Setting;
-import hingeleaf.plan.Step;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -238,31 +237,7 @@ final class PlanBook {
   }
 
   private void steps(List<Block> all) {
-    all.add(new Block.Heading(2, "Make"));
-    for (Step step : pack.work().steps()) {
-      List<Block> body = new ArrayList<>();
-      body.add(
-          new Block.Paragraph(
-              List.of(
-                  hingeleaf.paper.book.Span.strong(step.title() + ". "),
-                  hingeleaf.paper.book.Span.plain(step.text()))));
-      String small = small(step);
-      if (!small.isEmpty()) {
-        body.add(Block.Paragraph.note(small));
-      }
-      all.add(new Block.Numbered(step.number(), body));
-    }
-  }
-
-  private static String small(Step step) {
-    List<String> parts = new ArrayList<>();
-    if (!step.check().isEmpty()) {
-      parts.add("Check: " + step.check());
-    }
-    if (step.dries() > 0) {
-      parts.add("Dries " + Math.round(step.dries()) + " minutes.");
-    }
-    return String.join(" ", parts);
+    new StepChapter(pack, style.width(), style.fonts()).add(all);
   }
 
   private void flat(List<Block> all) {
