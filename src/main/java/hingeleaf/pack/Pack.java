@@ -4,7 +4,6 @@ import hingeleaf.card.Card;
 import hingeleaf.card.Flats;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Posed;
-import hingeleaf.card.Rest;
 import hingeleaf.design.DesignDocument;
 import hingeleaf.design.Node;
 import hingeleaf.finding.Level;
@@ -49,6 +48,12 @@ public final class Pack {
   private final Kept<WorkPlan> work;
   private final Kept<View> front;
   private final Kept<View> aslant;
+  private final Kept<List<Posed>> way;
+  private final Kept<Mass> mass;
+  private final Kept<Postage> posting;
+  private final Kept<List<SheetNeed>> sheets;
+  private final Kept<Consumption> consumption;
+  private final Kept<Priced> price;
   private final Kept<List<Problem>> problems;
 
   /**
@@ -79,6 +84,12 @@ public final class Pack {
         new Kept<>(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
     this.front = new Kept<>(() -> Sight.look(scene(), Look.straightOn()));
     this.aslant = new Kept<>(() -> Sight.look(scene(), Look.threeQuarter()));
+    this.way = new Kept<>(this::fold);
+    this.mass = new Kept<>(() -> Mass.of(card(), in.bench()));
+    this.posting = new Kept<>(this::post);
+    this.sheets = new Kept<>(() -> SheetNeed.of(cuts(), in.bench(), in.wants().copies()));
+    this.consumption = new Kept<>(() -> Consumption.of(card(), cuts(), in.bench()));
+    this.price = new Kept<>(() -> Priced.of(this));
     this.problems = new Kept<>(this::find);
   }
 
@@ -113,13 +124,53 @@ public final class Pack {
     return flats.get();
   }
 
-  /** The way from the made card to its best rest, in even steps; the made pose alone if none. */
+  /** The way from the made card to its best rest, in even steps; empty if it has none. */
   public List<Posed> wayToBestRest() {
-    List<Posed> way = new ArrayList<>();
-    for (Rest best : flats().states().stream().limit(1).toList()) {
-      way.addAll(FoldWay.between(made(), best, WAY_STEPS));
-    }
-    return way;
+    return way.get();
+  }
+
+  private List<Posed> fold() {
+    return flats().states().isEmpty()
+        ? List.of()
+        : List.copyOf(FoldWay.between(made(), flats().states().get(best()), WAY_STEPS));
+  }
+
+  /**
+   * Index in {@link #flats} of the state that a maker would take: cheapest post, then thinnest,
+   * then fewest pushes; -1 where the card does not lie flat.
+   */
+  public int best() {
+    return posting().first().rest();
+  }
+
+  /** Mass of the card in hand; with its envelope see {@link #posting}. */
+  public Mass mass() {
+    return mass.get();
+  }
+
+  /** How it is posted. */
+  public Postage posting() {
+    return posting.get();
+  }
+
+  private Postage post() {
+    double step = in.bench().inches() ? 25.4 / 8 : 1;
+    return Postage.of(made(), flats(), mass(), in.bench(), step);
+  }
+
+  /** The sheets that all copies are cut from, one plan for each paper. */
+  public List<SheetNeed> sheets() {
+    return sheets.get();
+  }
+
+  /** What one card uses up beside paper. */
+  public Consumption consumption() {
+    return consumption.get();
+  }
+
+  /** What all copies cost. */
+  public Priced price() {
+    return price.get();
   }
 
   public CutList cuts() {
@@ -157,6 +208,7 @@ public final class Pack {
     List<Problem> all = new ArrayList<>(built.get().problems());
     if (!blocked()) {
       all.addAll(Findings.of(this));
+      all.addAll(PostWants.of(this));
     }
     return all.stream()
         .map(p -> p.place() == null ? p.at(place(p.origin())) : p)

@@ -54,17 +54,14 @@ final class GlueWords {
       hands += quick ? 2 : 1 + glue(g).holdMinutes();
       dries = Math.max(dries, quick ? 0 : glue(g).dryMinutes());
     }
-    String face = first.b().face() == Face.FRONT ? "good face" : "back";
     return Step.loose(
         kind(glues),
         glues.stream().map(g -> g.a().piece()).toList(),
         glues.stream().map(Join.Glue::id).toList(),
         "Fix " + Says.names(parts, "parts") + " on " + base.name(),
-        "On the "
-            + face
-            + " of "
-            + base.name()
-            + (first.b().face() == Face.FRONT ? "" : ", turned over left to right")
+        (first.b().face() == Face.FRONT
+                ? "On the good face of " + base.name()
+                : "Turn " + base.name() + " over left to right and work on its plain back")
             + ". Measure from the edges of its panel, or mark through the gluing mask.",
         lines,
         window(glues)
@@ -207,7 +204,7 @@ final class GlueWords {
             + p.name()
             + " over onto "
             + behind.name()
-            + ", away from its glued tab, as one closes a book; press along the "
+            + ", as one closes a book; press along the "
             + Says.edge(g, behind)
             + " for "
             + Says.minutes(glue.holdMinutes())

@@ -67,7 +67,7 @@ public final class FlatFigure {
   public static Drawing openings(
       SeenPiece piece, double width, double height, Lengths lengths, Fonts fonts) {
     int rows = Math.min(2, piece.shape().holes().size());
-    Box room = new Box(SIDE, SIDE, SIDE + rows * ROW + 4, SIDE + rows * ROW);
+    Box room = new Box(SIDE, SIDE, SIDE + 2 * rows * ROW + 3, SIDE + 2 * rows * ROW);
     Box box = new Box(0, 0, piece.width(), piece.height());
     FlatFigure f = fitted(box, room, width, height, lengths, fonts);
     f.fill(piece.shape(), "#ffffff");
@@ -200,19 +200,20 @@ public final class FlatFigure {
     add(Dimension.between(low, up, low.x() - 3.5, false, lengths.bare().apply(box.height()), fonts));
   }
 
+  /** Where an opening begins and how large it is; what is too short for its number stands apart. */
   private void chains(Box piece, Box hole, int row) {
-    double above = at(new Vec2(0, piece.maxY())).y() + 3 + row * ROW;
-    double beside = at(new Vec2(piece.maxX(), 0)).x() + 4.5 + row * ROW;
+    double above = at(new Vec2(0, piece.maxY())).y() + 3 + 2 * row * ROW;
+    double beside = at(new Vec2(piece.maxX(), 0)).x() + 4.5 + 2 * row * ROW;
     Vec2 top = at(new Vec2(0, piece.maxY()));
     Vec2 left = at(new Vec2(hole.minX(), hole.maxY()));
     Vec2 right = at(new Vec2(hole.maxX(), hole.maxY()));
     add(Dimension.between(top, left, above, true, bare(hole.minX()), fonts));
-    add(Dimension.between(left, right, above, true, bare(hole.width()), fonts));
+    add(Dimension.between(left, right, above + ROW, true, bare(hole.width()), fonts));
     Vec2 foot = at(new Vec2(piece.maxX(), 0));
     Vec2 low = at(new Vec2(hole.maxX(), hole.minY()));
     Vec2 high = at(new Vec2(hole.maxX(), hole.maxY()));
     add(Dimension.between(foot, low, beside, false, bare(hole.minY()), fonts));
-    add(Dimension.between(low, high, beside, false, bare(hole.height()), fonts));
+    add(Dimension.between(low, high, beside + ROW, false, bare(hole.height()), fonts));
   }
 
   private void from(Box piece, Box words) {

@@ -27,7 +27,7 @@ final class StepPictures {
   /** How far along its way to flat a card is drawn, so that its layers still show. */
   private static final double NEARLY_FLAT = 0.86;
 
-  private static final double TALL = 46;
+  private static final double TALL = 48;
   private static final int MOST_CELLS = 4;
 
   private final Pack pack;
@@ -174,10 +174,12 @@ final class StepPictures {
 
   private List<Cell> fold(Step step) {
     String id = step.pieces().get(0);
-    FoldPicture fold = new FoldPicture(pack, id);
-    return List.of(
-        new Cell(fold.drawing(front(), width / 3, TALL), id + ", from the front"),
-        new Cell(fold.drawing(behind(), width / 3, TALL), id + ", from behind"));
+    List<Cell> cells = new ArrayList<>();
+    new FoldPicture(pack, id)
+        .profile(width * 0.6)
+        .ifPresent(d -> cells.add(new Cell(d, id + ", seen from its end")));
+    cells.add(cell(Set.of(id), List.of(), made(), behind(), id + ", from behind"));
+    return cells;
   }
 
   /** The tab with its glue, seen from behind; then the card so far with the new layer. */
