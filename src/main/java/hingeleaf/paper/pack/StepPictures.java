@@ -205,10 +205,10 @@ final class StepPictures {
     Set<String> all = new LinkedHashSet<>();
     pack.card().pieces().forEach(p -> all.add(p.id()));
     cells.add(cell(all, Set.of(), List.of(), made(), front(), "standing"));
-    for (Rest best : pack.flats().states().stream().limit(1).toList()) {
+    if (pack.best() >= 0) {
+      Rest best = pack.flats().states().get(pack.best());
       String size = units().size(best.width(), best.height());
-      cells.add(
-          cell(all, Set.of(), List.of(), best.posed(), Look.straightOn(), "flat: " + size));
+      cells.add(cell(all, Set.of(), List.of(), best.posed(), Look.straightOn(), "flat: " + size));
     }
     return cells;
   }
