@@ -12,7 +12,9 @@ import hingeleaf.finding.Problem;
 import hingeleaf.fold.FlatStates;
 import hingeleaf.fold.FoldForward;
 import hingeleaf.fold.FoldWay;
+import hingeleaf.plan.ClassSheet;
 import hingeleaf.plan.CutList;
+import hingeleaf.plan.RunSheet;
 import hingeleaf.plan.ScoreChart;
 import hingeleaf.plan.WorkPlan;
 import hingeleaf.sight.Look;
@@ -52,6 +54,7 @@ public final class Pack {
   private final Kept<Mass> mass;
   private final Kept<Postage> posting;
   private final Kept<List<SheetNeed>> sheets;
+  private final Kept<List<SheetNeed>> runSheets;
   private final Kept<Consumption> consumption;
   private final Kept<Priced> price;
   private final Kept<List<Problem>> problems;
@@ -88,6 +91,7 @@ public final class Pack {
     this.mass = new Kept<>(() -> Mass.of(card(), in.bench()));
     this.posting = new Kept<>(this::post);
     this.sheets = new Kept<>(() -> SheetNeed.of(cuts(), in.bench(), in.wants().copies()));
+    this.runSheets = new Kept<>(() -> SheetNeed.of(cuts(), in.bench(), run().made()));
     this.consumption = new Kept<>(() -> Consumption.of(card(), cuts(), in.bench()));
     this.price = new Kept<>(() -> Priced.of(this));
     this.problems = new Kept<>(this::find);
@@ -163,9 +167,25 @@ public final class Pack {
     return sheets.get();
   }
 
+  /** The sheets for a batch with those cards that go wrong. */
+  public List<SheetNeed> runSheets() {
+    return runSheets.get();
+  }
+
   /** What one card uses up beside paper. */
   public Consumption consumption() {
     return consumption.get();
+  }
+
+  /** How a batch is run; worked out anew each time, which is little. */
+  public RunSheet run() {
+    return RunSheet.of(cuts(), scores(), work(), in.wants().units(), in.wants().copies());
+  }
+
+  /** How the card is taught to the seats that are wanted. */
+  public ClassSheet lesson() {
+    Wants.Lesson wanted = in.wants().lesson();
+    return ClassSheet.of(work(), wanted.seats(), wanted.minutes());
   }
 
   /** What all copies cost. */
@@ -209,11 +229,31 @@ public final class Pack {
     if (!blocked()) {
       all.addAll(Findings.of(this));
       all.addAll(PostWants.of(this));
+      all.addAll(taught());
     }
     return all.stream()
         .map(p -> p.place() == null ? p.at(place(p.origin())) : p)
         .sorted((a, b) -> a.level().compareTo(b.level()))
         .toList();
+  }
+
+  private List<Problem> taught() {
+    Wants.Lesson wanted = in.wants().lesson();
+    if (wanted.seats() == 0 || lesson().fits()) {
+      return List.of();
+    }
+    long needed = (long) Math.ceil(lesson().needed());
+    return List.of(
+        Problem.warns(
+                "class-too-long",
+                "",
+                "",
+                "the lesson takes about "
+                    + needed
+                    + " minutes and the class lasts "
+                    + wanted.minutes()
+                    + " - prepare more at home, or choose a card with fewer layers")
+            .with(Map.of("needed", lesson().needed(), "minutes", (double) wanted.minutes())));
   }
 
   private @Nullable Place place(String origin) {

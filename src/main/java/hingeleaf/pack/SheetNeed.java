@@ -15,6 +15,7 @@ import hingeleaf.sheet.solve.SheetPlanner;
 import hingeleaf.stock.Bench;
 import hingeleaf.stock.Stock;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,8 +61,8 @@ public record SheetNeed(
   private static SheetNeed of(List<CutList.Line> lines, Bench bench, int copies) {
     Stock stock = lines.get(0).piece().stock();
     boolean priced = stock.sheets().stream().anyMatch(s -> s.price() > 0);
-    List<SheetStock> sheets = stock.sheets().stream().map(s -> sheet(s, priced)).toList();
     List<SheetPiece> pieces = lines.stream().map(l -> piece(l, copies)).toList();
+    List<SheetStock> sheets = sheets(stock, pieces, priced);
     Trimmer trimmer = new Trimmer(nm(bench.trimmer().longest()), 0, 0);
     SheetJob job = new SheetJob(JobUnit.MM, sheets, pieces, trimmer);
     SheetPlan none = new SheetPlan(List.of(), List.of(), 0, 0, "nothing", 0, List.of());
@@ -72,6 +73,19 @@ public record SheetNeed(
     return outcome instanceof Outcome.Planned planned
         ? new SheetNeed(stock, job, planned.plan(), priced, List.of())
         : new SheetNeed(stock, job, none, priced, ((Outcome.Blocked) outcome).sentences());
+  }
+
+  /** Where no price tells which size is better, the smallest in which every piece fits. */
+  private static List<SheetStock> sheets(Stock stock, List<SheetPiece> pieces, boolean priced) {
+    List<SheetStock> all = stock.sheets().stream().map(s -> sheet(s, priced)).toList();
+    if (priced || stock.sheets().stream().anyMatch(s -> s.left() >= 0)) {
+      return all;
+    }
+    return all.stream()
+        .filter(s -> pieces.stream().allMatch(p -> p.liesUpright(s) || p.liesTurned(s)))
+        .min(Comparator.comparingDouble(s -> (double) s.w() * s.h()))
+        .map(List::of)
+        .orElse(all);
   }
 
   /** Unpriced sheets cost their area, so that the plan saves paper. */

@@ -3,6 +3,7 @@ package hingeleaf.paper.pack;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Overlay;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Vec2;
@@ -125,13 +126,23 @@ final class MaskChapter {
     if (corners.stream().allMatch(part::contains)) {
       return corners;
     }
+    for (double inside : new double[] {INSIDE, INSIDE / 2, INSIDE / 4}) {
+      List<Region> core = Overlay.grown(List.of(part), -inside);
+      if (!core.isEmpty()) {
+        return ends(core);
+      }
+    }
+    return List.of();
+  }
+
+  /** The points that lie furthest left, right, down and up. */
+  private static List<Vec2> ends(List<Region> core) {
+    List<Vec2> all = core.stream().flatMap(r -> r.outer().points().stream()).toList();
     List<Vec2> ends = new ArrayList<>();
     for (int side = 0; side < 4; side++) {
-      Vec2 end = end(part.outer(), side);
-      Vec2 inward = box.centre().minus(end);
-      Vec2 p = end.plus(inward.times(Math.min(0.3, INSIDE / Math.max(1, inward.length()))));
-      if (part.contains(p)) {
-        ends.add(p);
+      Vec2 end = end(new Ring(all), side);
+      if (ends.stream().allMatch(e -> e.distance(end) > INSIDE)) {
+        ends.add(end);
       }
     }
     return ends;

@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 /** From which sheets everything is cut, and in which order. */
 final class SheetChapter {
   private static final double NM = 1e6;
-  private static final int MOST_SHEETS = 12;
+  private static final int ROW = 4;
 
   private final Pack pack;
   private final BookStyle style;
@@ -40,17 +40,29 @@ final class SheetChapter {
         Block.Paragraph.of(
             (copies == 1 ? "For one card" : "For " + copies + " cards")
                 + " take "
-                + shopping()
+                + shopping(pack.sheets())
                 + ". Cut along the numbered lines in their order, every cut right across the part"
                 + " in hand. Parts for templates have room round them."));
+    List<Cells.Cell> cells = new ArrayList<>();
     for (SheetNeed need : pack.sheets()) {
-      paper(need, all);
+      if (need.trouble().isEmpty()) {
+        alike(need).forEach((sheet, n) -> cells.add(cell(need, sheet, n)));
+      } else {
+        all.add(
+            Block.Paragraph.of(
+                need.stock().title() + ": no plan; " + String.join("; ", need.trouble()) + "."));
+      }
+    }
+    for (int i = 0; i < cells.size(); i += ROW) {
+      List<Cells.Cell> row = cells.subList(i, Math.min(cells.size(), i + ROW));
+      all.add(new Block.Figure(Cells.of(row, style.width(), style.fonts()), ""));
     }
   }
 
-  private String shopping() {
+  /** "2 A4 of white card 300 g/m2, 1 A4 of navy card". */
+  static String shopping(List<SheetNeed> needs) {
     List<String> parts = new ArrayList<>();
-    for (SheetNeed need : pack.sheets()) {
+    for (SheetNeed need : needs) {
       need.counts()
           .forEach(
               (stock, n) ->
@@ -62,22 +74,6 @@ final class SheetChapter {
                           + need.stock().title()));
     }
     return parts.isEmpty() ? "what the lists say" : String.join(", ", parts);
-  }
-
-  private void paper(SheetNeed need, List<Block> all) {
-    List<Block> group = new ArrayList<>();
-    group.add(new Block.Heading(3, need.stock().title()));
-    if (!need.trouble().isEmpty()) {
-      group.add(Block.Paragraph.of("No sheet plan: " + String.join("; ", need.trouble()) + "."));
-      all.addAll(group);
-      return;
-    }
-    List<Cells.Cell> cells = new ArrayList<>();
-    alike(need).forEach((sheet, n) -> cells.add(cell(need, sheet, n)));
-    int shown = Math.min(MOST_SHEETS, cells.size());
-    Drawing row = Cells.of(cells.subList(0, shown), style.width(), style.fonts());
-    group.add(new Block.Figure(row, ""));
-    all.add(new Block.Together(group));
   }
 
   /** Sheets that are cut alike, counted. */
@@ -95,11 +91,17 @@ final class SheetChapter {
   private Cells.Cell cell(SheetNeed need, PlannedSheet sheet, int count) {
     SheetStock stock = need.job().stock().get(sheet.stock());
     Drawing d =
-        SheetFigure.of(need.job(), sheet, style.width() / 3 - 4, 62, style.fonts());
+        SheetFigure.of(need.job(), sheet, style.width() / 4 - 4, 56, style.fonts());
     String settings =
         sheet.cuts().stream().map(Cut::setting).map(nm -> units.number(nm / NM)).collect(
             Collectors.joining(", "));
     return new Cells.Cell(
-        d, (count > 1 ? count + " × " : "") + stock.name() + "; falls off at each cut: " + settings);
+        d,
+        (count > 1 ? count + " × " : "")
+            + stock.name()
+            + ", "
+            + need.stock().title()
+            + ". Falls off at each cut: "
+            + settings);
   }
 }

@@ -27,7 +27,7 @@ final class StepPictures {
   /** How far along its way to flat a card is drawn, so that its layers still show. */
   private static final double NEARLY_FLAT = 0.86;
 
-  private static final double TALL = 48;
+  private static final double TALL = 54;
   private static final int MOST_CELLS = 4;
 
   private final Pack pack;
@@ -158,7 +158,8 @@ final class StepPictures {
     Set<String> soFar = soFar(step);
     if (soFar.size() > 1 && soFar.contains(first.a().piece())) {
       Look look = first.b().face() == Face.FRONT ? front() : behind();
-      cells.add(cell(soFar, step.pieces(), made(), look, "then"));
+      CardScene scene = new CardScene(pack, soFar, Set.copyOf(step.pieces()), List.of());
+      cells.add(new Cell(scene.drawing(made(), look, width * 0.32, TALL), "the card so far"));
     }
     return cells;
   }
@@ -220,7 +221,7 @@ final class StepPictures {
   private Cell cell(
       Set<String> shown, Set<String> fresh, List<Patch> glued, Posed pose, Look look, String say) {
     CardScene scene = new CardScene(pack, shown, fresh, glued);
-    return new Cell(scene.drawing(pose, look, width / 3, TALL), say);
+    return new Cell(scene.drawing(pose, look, width * 0.4, TALL), say);
   }
 
   /** Pieces that hang together with the card's root once this step is done. */
