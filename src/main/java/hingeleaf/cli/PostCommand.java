@@ -80,7 +80,7 @@ final class PostCommand implements Callable<Integer> {
         "  "
             + units.fine(d.mail().thickness())
             + " thick"
-            + (margin.isEmpty() ? "" : ", " + margin + " of the cheapest class"));
+            + (margin.isEmpty() ? "" : ", " + margin + ", the bound of the cheapest class"));
     d.missed().forEach(miss -> out.println("  " + words.missed(miss, d.mail())));
   }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * How a card is taught: what is prepared at home, what is done in class, when, and with what.
@@ -30,6 +32,9 @@ public record ClassSheet(
 
   /** How many learn at one table: common practice, no source. */
   public static final int TABLE = 4;
+
+  /** Fewer steps than these are no lesson. */
+  private static final int LEAST_TAUGHT = 3;
 
   public ClassSheet {
     home = List.copyOf(home);
@@ -68,19 +73,13 @@ public record ClassSheet(
    * many of the first steps as it takes for the others to fit.
    */
   public static ClassSheet of(WorkPlan work, int seats, int minutes) {
-    List<Integer> home = new ArrayList<>();
-    List<Step> taught = new ArrayList<>();
-    for (Step s : work.steps()) {
-      if (atHome(s)) {
-        home.add(s.number());
-      } else {
-        taught.add(s);
-      }
+    Set<Integer> home = new TreeSet<>();
+    work.steps().stream().filter(ClassSheet::atHome).forEach(s -> prepare(s, work, home));
+    List<Step> taught = taught(work, home);
+    while (taught.size() > LEAST_TAUGHT && AROUND + learning(taught) > minutes) {
+      prepare(taught.get(0), work, home);
+      taught = taught(work, home);
     }
-    while (taught.size() > 3 && AROUND + learning(taught) > minutes) {
-      home.add(taught.remove(0).number());
-    }
-    home.sort(Integer::compare);
     List<Period> lesson = new ArrayList<>();
     double at = AROUND * 2 / 3;
     for (Step s : taught) {
@@ -89,7 +88,18 @@ public record ClassSheet(
       at = end;
     }
     return new ClassSheet(
-        seats, minutes, home, lesson, tools(taught, seats), AROUND + learning(taught));
+        seats, minutes, List.copyOf(home), lesson, tools(taught, seats), AROUND + learning(taught));
+  }
+
+  private static List<Step> taught(WorkPlan work, Set<Integer> home) {
+    return work.steps().stream().filter(s -> !home.contains(s.number())).toList();
+  }
+
+  /** A step that is done at home takes with it all that must come before it. */
+  private static void prepare(Step step, WorkPlan work, Set<Integer> home) {
+    if (home.add(step.number())) {
+      step.after().forEach(n -> prepare(work.steps().get(n - 1), work, home));
+    }
   }
 
   /** Blades and long drying stay out of the class. */

@@ -149,7 +149,7 @@ final class PostChapter {
     return "It is then "
         + units.fine(d.mail().thickness())
         + " thick"
-        + (thickness.isEmpty() ? "." : ", " + thickness + " of the cheapest class.");
+        + (thickness.isEmpty() ? "." : ", " + thickness + ", the bound of the cheapest class.");
   }
 
   private static String title(Decision d) {

@@ -1,6 +1,5 @@
 package hingeleaf.paper.pack;
 
-import hingeleaf.measure.MakerUnits;
 import hingeleaf.pack.Consumption;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
@@ -16,12 +15,10 @@ import java.util.List;
 final class RunBook {
   private final Pack pack;
   private final RunSheet run;
-  private final MakerUnits units;
 
   private RunBook(Pack pack) {
     this.pack = pack;
     this.run = pack.run();
-    this.units = pack.inputs().wants().units();
   }
 
   static List<Drawing> pages(Pack pack, Fonts fonts) {
@@ -125,8 +122,8 @@ final class RunBook {
         "blades: "
             + blades
             + " (a fresh one every "
-            + units.rounded(Consumption.BLADE_MM)
-            + " of knife cut; "
+            + PriceChapter.amount(Consumption.BLADE_MM / 1000)
+            + " m of knife cut; "
             + PriceChapter.amount(knife / 1000)
             + " m in all)");
     all.add(Block.Items.of(items));
