@@ -1,6 +1,7 @@
 package hingeleaf.paper.figure;
 
 import hingeleaf.geom.Vec2;
+import hingeleaf.paper.Fonts;
 import hingeleaf.paper.Look;
 import hingeleaf.paper.Mark;
 import hingeleaf.paper.Mark.Anchor;
@@ -15,8 +16,8 @@ import java.util.List;
  * every mark, and the numbers standing across it, moved apart where marks are close.
  */
 final class RunningScale {
-  /** Room that numbers take across the line, mm. */
-  static final double DEPTH = 17;
+  /** From the edge to the numbers, mm. */
+  private static final double OFF = 7.7;
 
   private static final double APART = Dimension.SIZE * 1.15;
 
@@ -24,6 +25,15 @@ final class RunningScale {
   record Stop(double at, String words) {}
 
   private RunningScale() {}
+
+  /** Room that the scale takes beside the thing, mm. */
+  static double depth(List<Stop> stops, Fonts fonts) {
+    double longest = 0;
+    for (Stop stop : stops) {
+      longest = Math.max(longest, fonts.width(stop.words(), Weight.REGULAR, Dimension.SIZE));
+    }
+    return OFF + longest;
+  }
 
   /** Below a thing whose left edge is at x = 0 and whose lower edge at y = 0, figure mm. */
   static List<Mark> below(List<Stop> stops) {
@@ -50,7 +60,7 @@ final class RunningScale {
       marks.add(
           new Mark.Words(
               stops.get(i).words(),
-              new Vec2(place + down, y - 3.2),
+              new Vec2(place + down, -OFF),
               Dimension.SIZE,
               Weight.REGULAR,
               Anchor.END,

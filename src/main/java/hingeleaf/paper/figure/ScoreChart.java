@@ -97,7 +97,11 @@ public final class ScoreChart {
     int chains = chained().size();
     double right = chains > 0 ? chains * ROW + 4 : 4;
     double above = chains > 0 ? chains * ROW + 4 : 2;
-    return new Box(-RunningScale.DEPTH, -RunningScale.DEPTH, right, above);
+    return new Box(
+        -RunningScale.depth(fromTop(), fonts),
+        -RunningScale.depth(fromLeft(), fonts),
+        right,
+        above);
   }
 
   private double x(double mm) {
@@ -112,8 +116,10 @@ public final class ScoreChart {
     layers.addAll(PieceMarks.structure(small));
     layers.forEach(l -> marks.addAll(l.marks()));
     marks.addAll(PanelNames.of(small, Look.SMALL, Look.QUIET, fonts));
-    fromLeft();
-    fromTop();
+    marks.addAll(RunningScale.below(fromLeft()));
+    double top = x(piece.height());
+    UnaryOperator<Vec2> quarter = p -> new Vec2(p.y(), top - p.x());
+    RunningScale.below(fromTop()).forEach(m -> marks.add(m.mapped(quarter, -Math.PI / 2)));
     int row = 0;
     for (Ring aperture : chained()) {
       chains(aperture.box(), row++);
@@ -149,7 +155,7 @@ public final class ScoreChart {
     return new Segment(f.apply(s.from()), f.apply(s.to()));
   }
 
-  private void fromLeft() {
+  private List<RunningScale.Stop> fromLeft() {
     TreeMap<Double, String> stops = new TreeMap<>();
     for (SeenPiece.SeenScore s : piece.scores()) {
       if (Math.abs(s.at().from().x() - s.at().to().x()) < Tolerance.LENGTH_MM) {
@@ -157,10 +163,10 @@ public final class ScoreChart {
       }
     }
     stops.put(piece.width(), lengths.bare().apply(piece.width()));
-    marks.addAll(RunningScale.below(stops(stops)));
+    return stops(stops);
   }
 
-  private void fromTop() {
+  private List<RunningScale.Stop> fromTop() {
     TreeMap<Double, String> stops = new TreeMap<>();
     for (SeenPiece.SeenScore s : piece.scores()) {
       if (Math.abs(s.at().from().y() - s.at().to().y()) < Tolerance.LENGTH_MM) {
@@ -169,9 +175,7 @@ public final class ScoreChart {
       }
     }
     stops.put(piece.height(), lengths.bare().apply(piece.height()));
-    double top = x(piece.height());
-    UnaryOperator<Vec2> quarter = p -> new Vec2(p.y(), top - p.x());
-    RunningScale.below(stops(stops)).forEach(m -> marks.add(m.mapped(quarter, -Math.PI / 2)));
+    return stops(stops);
   }
 
   private List<RunningScale.Stop> stops(TreeMap<Double, String> at) {
