@@ -12,11 +12,15 @@ import hingeleaf.finding.Problem;
 import hingeleaf.fold.FlatStates;
 import hingeleaf.fold.FoldForward;
 import hingeleaf.fold.FoldWay;
+import hingeleaf.measure.Unit;
 import hingeleaf.plan.ClassSheet;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.RunSheet;
 import hingeleaf.plan.ScoreChart;
+import hingeleaf.plan.SheetOrder;
+import hingeleaf.plan.SheetWork;
 import hingeleaf.plan.WorkPlan;
+import hingeleaf.sheet.JobUnit;
 import hingeleaf.sight.Look;
 import hingeleaf.sight.Scene;
 import hingeleaf.sight.Sight;
@@ -53,8 +57,8 @@ public final class Pack {
   private final Kept<List<Posed>> way;
   private final Kept<Mass> mass;
   private final Kept<Postage> posting;
-  private final Kept<List<SheetNeed>> sheets;
-  private final Kept<List<SheetNeed>> runSheets;
+  private final Kept<List<SheetWork>> sheets;
+  private final Kept<List<SheetWork>> runSheets;
   private final Kept<Consumption> consumption;
   private final Kept<Priced> price;
   private final Kept<List<Problem>> problems;
@@ -90,8 +94,8 @@ public final class Pack {
     this.way = new Kept<>(this::fold);
     this.mass = new Kept<>(() -> Mass.of(card(), in.bench()));
     this.posting = new Kept<>(this::post);
-    this.sheets = new Kept<>(() -> SheetNeed.of(cuts(), in.bench(), in.wants().copies()));
-    this.runSheets = new Kept<>(() -> SheetNeed.of(cuts(), in.bench(), run().made()));
+    this.sheets = new Kept<>(() -> sheets(in.wants().copies()));
+    this.runSheets = new Kept<>(() -> sheets(run().made()));
     this.consumption = new Kept<>(() -> Consumption.of(card(), cuts(), in.bench()));
     this.price = new Kept<>(() -> Priced.of(this));
     this.problems = new Kept<>(this::find);
@@ -163,12 +167,18 @@ public final class Pack {
   }
 
   /** The sheets that all copies are cut from, one plan for each paper. */
-  public List<SheetNeed> sheets() {
+  public List<SheetWork> sheets() {
     return sheets.get();
   }
 
+  private List<SheetWork> sheets(int cards) {
+    JobUnit unit = in.wants().units().unit() == Unit.IN ? JobUnit.IN : JobUnit.MM;
+    SheetOrder.Batch batch = new SheetOrder.Batch(title(), cuts(), cards);
+    return SheetWork.of(SheetOrder.of(List.of(batch), in.bench(), unit, false), () -> false);
+  }
+
   /** The sheets for a batch with those cards that go wrong. */
-  public List<SheetNeed> runSheets() {
+  public List<SheetWork> runSheets() {
     return runSheets.get();
   }
 

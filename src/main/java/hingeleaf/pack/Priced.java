@@ -1,6 +1,7 @@
 package hingeleaf.pack;
 
 import hingeleaf.finding.Problem;
+import hingeleaf.plan.SheetWork;
 import hingeleaf.plan.WorkPlan;
 import hingeleaf.price.Costs;
 import hingeleaf.price.Job;
@@ -16,7 +17,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /**
  * What the cards cost and what they might be sold for.
@@ -86,25 +86,27 @@ public record Priced(
 
   private static List<SheetUse> sheets(Pack pack) {
     List<SheetUse> uses = new ArrayList<>();
-    for (SheetNeed need : pack.sheets()) {
-      for (Map.Entry<Integer, Long> e : need.counts().entrySet()) {
-        SheetStock sheet = need.job().stock().get(e.getKey());
-        double used =
-            need.plan().sheets().stream()
-                .filter(s -> s.stock() == e.getKey())
-                .flatMap(s -> s.pieces().stream())
-                .mapToDouble(q -> q.w() / 1e6 * (q.h() / 1e6))
-                .sum();
-        uses.add(
-            new SheetUse(
-                need.stock().title() + ", " + sheet.name(),
-                e.getValue(),
-                need.priced() ? BigDecimal.valueOf(sheet.price(), 6) : BigDecimal.ZERO,
-                rounded(used, 2),
-                rounded(sheet.w() / 1e6 * (sheet.h() / 1e6), 2)));
-      }
+    for (SheetWork work : pack.sheets()) {
+      work.counts().forEach((stock, n) -> uses.add(use(work, stock, n)));
     }
     return uses;
+  }
+
+  private static SheetUse use(SheetWork work, int stock, long count) {
+    SheetStock sheet = work.order().job().stock().get(stock);
+    double used =
+        work.plan().stream()
+            .flatMap(p -> p.sheets().stream())
+            .filter(s -> s.stock() == stock)
+            .flatMap(s -> s.pieces().stream())
+            .mapToDouble(q -> q.w() / 1e6 * (q.h() / 1e6))
+            .sum();
+    return new SheetUse(
+        work.order().stock().title() + ", " + sheet.name(),
+        count,
+        work.order().priced() ? BigDecimal.valueOf(sheet.price(), 6) : BigDecimal.ZERO,
+        rounded(used, 2),
+        rounded(sheet.w() / 1e6 * (sheet.h() / 1e6), 2));
   }
 
   private static List<Used> used(Pack pack, int copies) {

@@ -29,38 +29,13 @@ public final class PanelNames {
     List<Segment> walls = walls(piece);
     List<Mark> marks = new ArrayList<>();
     for (Label label : piece.labels()) {
-<<<<<<< HEAD
-      name(label, piece.shape(), walls, size, colour, fonts).ifPresent(marks::add);
-=======
       double length = fonts.width(label.name(), Weight.ITALIC, size);
       place(label.at(), length, size, piece.shape(), walls)
           .ifPresent(p -> marks.add(words(label.name(), p, size, colour)));
->>>>>>> main
     }
     return marks;
   }
 
-<<<<<<< HEAD
-  private static Optional<Mark> name(
-      Label label,
-      Region shape,
-      List<Segment> walls,
-      double size,
-      String colour,
-      Fonts fonts) {
-    Box room = room(label.at(), walls);
-    double length = fonts.width(label.name(), Weight.ITALIC, size) + 2 * CLEAR;
-    double high = size + CLEAR;
-    for (Vec2 c : List.of(room.centre(), new Vec2(room.centre().x(), label.at().y()))) {
-      if (shape.contains(c) && free(c, length, high, walls)) {
-        return Optional.of(words(label, new Vec2(c.x(), c.y() - size * 0.33), size, colour, 0));
-      }
-    }
-    for (Vec2 c : List.of(room.centre(), new Vec2(label.at().x(), room.centre().y()))) {
-      if (shape.contains(c) && free(c, high, length, walls)) {
-        Vec2 at = new Vec2(c.x() + size * 0.33, c.y());
-        return Optional.of(words(label, at, size, colour, Math.PI / 2));
-=======
   /** Where a name stands: its middle, and whether it runs up the page. */
   private record Place(Vec2 at, boolean upright) {}
 
@@ -78,25 +53,13 @@ public final class PanelNames {
         if (shape.contains(p) && walls.stream().noneMatch(s -> crosses(s, box))) {
           return Optional.of(new Place(p, upright));
         }
->>>>>>> main
       }
     }
     return Optional.empty();
   }
 
-<<<<<<< HEAD
-  /** Whether no edge or score comes into a field. */
-  private static boolean free(Vec2 c, double wide, double high, List<Segment> walls) {
-    Box field = new Box(c.x() - wide / 2, c.y() - high / 2, c.x() + wide / 2, c.y() + high / 2);
-    return walls.stream().noneMatch(w -> meets(w, field));
-  }
-
-  /** Whether a segment comes into a box, by clipping (Liang and Barsky 1984). */
-  private static boolean meets(Segment s, Box box) {
-=======
   /** Whether a part of a segment lies in a box (Liang and Barsky 1984). */
   private static boolean crosses(Segment s, Box box) {
->>>>>>> main
     Vec2 d = s.to().minus(s.from());
     double[] p = {-d.x(), d.x(), -d.y(), d.y()};
     double[] q = {
@@ -108,14 +71,6 @@ public final class PanelNames {
     double in = 0;
     double out = 1;
     for (int i = 0; i < 4; i++) {
-<<<<<<< HEAD
-      if (p[i] == 0 && q[i] < 0) {
-        return false;
-      }
-      if (p[i] < 0) {
-        in = Math.max(in, q[i] / p[i]);
-      } else if (p[i] > 0) {
-=======
       if (p[i] == 0) {
         if (q[i] < 0) {
           return false;
@@ -123,17 +78,12 @@ public final class PanelNames {
       } else if (p[i] < 0) {
         in = Math.max(in, q[i] / p[i]);
       } else {
->>>>>>> main
         out = Math.min(out, q[i] / p[i]);
       }
     }
     return in <= out;
   }
 
-<<<<<<< HEAD
-  private static Mark words(Label label, Vec2 at, double size, String colour, double turn) {
-    return new Mark.Words(label.name(), at, size, Weight.ITALIC, Anchor.MIDDLE, colour, turn);
-=======
   /** A point over an aperture goes to the middle of the widest border that it looks at. */
   private static Vec2 onPaper(Vec2 p, Region shape, List<Segment> walls) {
     if (shape.contains(p)) {
@@ -166,7 +116,6 @@ public final class PanelNames {
         place.upright() ? place.at().plus(new Vec2(down, 0)) : place.at().minus(new Vec2(0, down));
     double turn = place.upright() ? Math.PI / 2 : 0;
     return new Mark.Words(name, base, size, Weight.ITALIC, Anchor.MIDDLE, colour, turn);
->>>>>>> main
   }
 
   /** How far one can go from a point left, right, down and up before an edge or a score. */

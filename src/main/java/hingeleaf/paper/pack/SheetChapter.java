@@ -2,12 +2,12 @@ package hingeleaf.paper.pack;
 
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.pack.Pack;
-import hingeleaf.pack.SheetNeed;
 import hingeleaf.paper.Drawing;
 import hingeleaf.paper.book.Block;
 import hingeleaf.paper.book.BookStyle;
 import hingeleaf.paper.figure.Cells;
 import hingeleaf.paper.figure.SheetFigure;
+import hingeleaf.plan.SheetWork;
 import hingeleaf.sheet.Cut;
 import hingeleaf.sheet.PlannedSheet;
 import hingeleaf.sheet.SheetStock;
@@ -42,15 +42,15 @@ final class SheetChapter {
                 + " take "
                 + shopping(pack.sheets())
                 + ". Cut along the numbered lines in their order, every cut right across the part"
-                + " in hand. Parts for templates have room round them."));
+                + " in hand."));
     List<Cells.Cell> cells = new ArrayList<>();
-    for (SheetNeed need : pack.sheets()) {
-      if (need.trouble().isEmpty()) {
+    for (SheetWork need : pack.sheets()) {
+      if (need.plan().isPresent()) {
         alike(need).forEach((sheet, n) -> cells.add(cell(need, sheet, n)));
       } else {
         all.add(
             Block.Paragraph.of(
-                need.stock().title() + ": no plan; " + String.join("; ", need.trouble()) + "."));
+                need.order().stock().title() + ": no plan; " + String.join("; ", need.why()) + "."));
       }
     }
     for (int i = 0; i < cells.size(); i += ROW) {
@@ -60,27 +60,27 @@ final class SheetChapter {
   }
 
   /** "2 A4 of white card 300 g/m2, 1 A4 of navy card". */
-  static String shopping(List<SheetNeed> needs) {
+  static String shopping(List<SheetWork> needs) {
     List<String> parts = new ArrayList<>();
-    for (SheetNeed need : needs) {
+    for (SheetWork need : needs) {
       need.counts()
           .forEach(
               (stock, n) ->
                   parts.add(
                       n
                           + " "
-                          + need.job().stock().get(stock).name()
+                          + need.order().job().stock().get(stock).name()
                           + " of "
-                          + need.stock().title()));
+                          + need.order().stock().title()));
     }
     return parts.isEmpty() ? "what the lists say" : String.join(", ", parts);
   }
 
   /** Sheets that are cut alike, counted. */
-  private static Map<PlannedSheet, Integer> alike(SheetNeed need) {
+  private static Map<PlannedSheet, Integer> alike(SheetWork need) {
     Map<Object, PlannedSheet> first = new LinkedHashMap<>();
     Map<PlannedSheet, Integer> counts = new LinkedHashMap<>();
-    for (PlannedSheet s : need.plan().sheets()) {
+    for (PlannedSheet s : need.plan().map(p -> p.sheets()).orElse(List.of())) {
       List<Object> key = List.of(s.stock(), s.tree());
       PlannedSheet known = first.computeIfAbsent(key, k -> s);
       counts.merge(known, 1, Integer::sum);
@@ -88,10 +88,10 @@ final class SheetChapter {
     return counts;
   }
 
-  private Cells.Cell cell(SheetNeed need, PlannedSheet sheet, int count) {
-    SheetStock stock = need.job().stock().get(sheet.stock());
+  private Cells.Cell cell(SheetWork need, PlannedSheet sheet, int count) {
+    SheetStock stock = need.order().job().stock().get(sheet.stock());
     Drawing d =
-        SheetFigure.of(need.job(), sheet, style.width() / 4 - 4, 56, style.fonts());
+        SheetFigure.of(need.order().job(), sheet, style.width() / 4 - 4, 56, style.fonts());
     String settings =
         sheet.cuts().stream().map(Cut::setting).map(nm -> units.number(nm / NM)).collect(
             Collectors.joining(", "));
@@ -100,7 +100,7 @@ final class SheetChapter {
         (count > 1 ? count + " × " : "")
             + stock.name()
             + ", "
-            + need.stock().title()
+            + need.order().stock().title()
             + ". Falls off at each cut: "
             + settings);
   }
