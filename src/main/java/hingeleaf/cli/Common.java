@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -50,6 +51,15 @@ final class Common {
   record Loaded(@Nullable Pack pack, List<Problem> problems, Fonts fonts) {}
 
   Loaded load(Path file, boolean mirrored) {
+    return load(file, mirrored, wants -> wants);
+  }
+
+  Loaded load(Path file, UnaryOperator<Wants> more) {
+    return load(file, false, more);
+  }
+
+  /** The pack of a file with what a verb wants beside the common options. */
+  Loaded load(Path file, boolean mirrored, UnaryOperator<Wants> more) {
     byte[] bytes = InputFile.read(file);
     Fonts fonts = HouseFonts.read();
     DesignDocument.Outcome outcome = DesignDocument.read(file.toString(), bytes, Structures.FORMS);
@@ -58,7 +68,8 @@ final class Common {
     }
     DesignDocument design = ((DesignDocument.Outcome.Right) outcome).document();
     Unit written = unit(design.unit());
-    Wants wants = new Wants(MakerUnits.of(written), letter(written), copies(), mirrored);
+    Wants plain = new Wants(MakerUnits.of(written), letter(written), copies(), mirrored);
+    Wants wants = more.apply(plain);
     Pack pack =
         Pack.of(
             new Pack.Inputs(

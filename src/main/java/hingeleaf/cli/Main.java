@@ -22,6 +22,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       NewCommand.class,
       CheckCommand.class,
       MakeCommand.class,
+PostCommand.class,
+      PriceCommand.class,
       SchemaCommand.class,
       BaselineCommand.class
     },

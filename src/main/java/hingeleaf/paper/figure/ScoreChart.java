@@ -34,13 +34,16 @@ public final class ScoreChart {
   private static final int MOST_CHAINS = 3;
 
   private final SeenPiece piece;
+  private final boolean openings;
   private final Lengths lengths;
   private final Fonts fonts;
   private final double scale;
   private final List<Mark> marks = new ArrayList<>();
 
-  private ScoreChart(SeenPiece piece, Lengths lengths, Fonts fonts, double scale) {
+  private ScoreChart(
+      SeenPiece piece, boolean openings, Lengths lengths, Fonts fonts, double scale) {
     this.piece = piece;
+    this.openings = openings;
     this.lengths = lengths;
     this.fonts = fonts;
     this.scale = scale;
@@ -54,7 +57,23 @@ public final class ScoreChart {
    */
   public static Drawing of(
       SeenPiece piece, double width, double height, Lengths lengths, Fonts fonts) {
-    Box room = new ScoreChart(piece, lengths, fonts, 1).room();
+    return of(piece, true, width, height, lengths, fonts);
+  }
+
+  /** The same with its scores alone; openings are drawn but not measured. */
+  public static Drawing scores(
+      SeenPiece piece, double width, double height, Lengths lengths, Fonts fonts) {
+    return of(piece, false, width, height, lengths, fonts);
+  }
+
+  private static Drawing of(
+      SeenPiece piece,
+      boolean openings,
+      double width,
+      double height,
+      Lengths lengths,
+      Fonts fonts) {
+    Box room = new ScoreChart(piece, openings, lengths, fonts, 1).room();
     double left = -room.minX();
     double below = -room.minY();
     double right = room.maxX();
@@ -64,7 +83,7 @@ public final class ScoreChart {
             1,
             Math.min(
                 (width - left - right) / piece.width(), (height - below - above) / piece.height()));
-    ScoreChart chart = new ScoreChart(piece, lengths, fonts, Math.max(scale, 1e-3));
+    ScoreChart chart = new ScoreChart(piece, openings, lengths, fonts, Math.max(scale, 1e-3));
     chart.draw();
     double w = chart.x(piece.width()) + left + right;
     double h = chart.x(piece.height()) + below + above;
@@ -103,7 +122,9 @@ public final class ScoreChart {
     for (Ring aperture : chained()) {
       chains(aperture.box(), row++);
     }
-    piece.shape().holes().forEach(this::inside);
+    if (openings) {
+      piece.shape().holes().forEach(this::inside);
+    }
   }
 
   private SeenPiece scaled(UnaryOperator<Vec2> f) {
@@ -161,7 +182,7 @@ public final class ScoreChart {
   }
 
   private List<Ring> chained() {
-    List<Ring> holes = piece.shape().holes();
+    List<Ring> holes = openings ? piece.shape().holes() : List.of();
     return holes.subList(0, Math.min(MOST_CHAINS, holes.size()));
   }
 
