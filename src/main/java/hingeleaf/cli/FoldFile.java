@@ -103,13 +103,14 @@ public final class FoldFile {
     Rests rests = linkage.rests(true, Budget.of(REST_STEPS));
     List<FoldJson.FlatState> listed = new ArrayList<>();
     for (int[] pick :
-        rests.ranked((c, w) -> (w.beyond() ? 2 : 0) + (w.coplanar() ? 0 : 1), LISTED)) {
+        rests.ranked(
+            (c, w) -> (w.beyond() || w.crossing() ? 2 : 0) + (w.coplanar() ? 0 : 1), LISTED)) {
       boolean coplanar = true;
       boolean crossing = false;
       for (int c = 0; c < pick.length; c++) {
         RestState way = rests.choices().get(c).ways().get(pick[c]);
         coplanar &= way.coplanar();
-        crossing |= way.beyond();
+        crossing |= way.beyond() || way.crossing();
       }
       listed.add(new FoldJson.FlatState(linkage.rest(rests, pick), coplanar, crossing));
     }
@@ -124,13 +125,21 @@ public final class FoldFile {
 
   private static String sentences(FoldJson.Summary s, List<FoldJson.StateResult> results) {
     StringBuilder b = new StringBuilder();
-    b.append(s.bodies()).append(" parts on ").append(s.hinges()).append(" folds, ");
-    b.append(s.mobility() == 0 ? "rigid" : "free to move in " + s.mobility() + " ways");
-    b.append('\n');
+    b.append(s.bodies()).append(" parts on ").append(s.hinges()).append(" folds: ");
+    b.append(
+        switch (s.mobility()) {
+          case 0 -> "rigid";
+          case 1 -> "moves in one way";
+          default -> "moves in " + s.mobility() + " ways";
+        });
+    if (s.flat().count() > 0) {
+      b.append(String.format(Locale.ROOT, "; lies in %.0f states", s.flat().count()));
+    }
+    b.append(".\n");
     for (FoldJson.StateResult r : results) {
       b.append(r.drive());
-      b.append(r.reached() ? ": reached" : ": not reached, " + r.why());
-      b.append(String.format(Locale.ROOT, ", gap %.1e mm%n", r.posed().gap()));
+      b.append(r.reached() ? ": reached" : ": not reached; " + r.why());
+      b.append(String.format(Locale.ROOT, ", gap %.1e mm\n", r.posed().gap()));
     }
     return b.toString();
   }

@@ -1,6 +1,7 @@
 package hingeleaf.fold;
 
 import java.util.Arrays;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,15 +18,18 @@ final class Sweep {
   private final Part part;
   private final Axes axes;
   private final boolean[] stopped;
+  private final Predicate<double[]> crosses;
   private final Budget budget;
 
   /**
    * @param stopped joints that are at rest already and stay where they are
+   * @param crosses whether panels pass through each other at some values
    */
-  Sweep(Part part, Axes axes, boolean[] stopped, Budget budget) {
+  Sweep(Part part, Axes axes, boolean[] stopped, Predicate<double[]> crosses, Budget budget) {
     this.part = part;
     this.axes = axes;
     this.stopped = stopped.clone();
+    this.crosses = crosses;
     this.budget = budget;
   }
 
@@ -34,8 +38,9 @@ final class Sweep {
    *
    * @param q values of all joints
    * @param limit the joint at its limit, or -1 where the part came to lie flat first
+   * @param crossed whether panels were seen crossing on the way
    */
-  record End(double[] q, int limit) {}
+  record End(double[] q, int limit, boolean crossed) {}
 
   /**
    * @param start a pose that closes, at which motion along the tangent is possible
@@ -45,6 +50,7 @@ final class Sweep {
   @Nullable End run(double[] start, double[] tangent) {
     double[] q = start;
     double[] t = tangent.clone();
+    boolean crossed = crosses.test(start);
     for (int i = 0; i < CHUNKS; i++) {
       int lead = fastest(t);
       if (lead < 0) {
@@ -56,8 +62,10 @@ final class Sweep {
       boolean whole = march.run();
       End end = event(q, march.q);
       if (end != null) {
-        return end;
+        crossed |= end.crossed();
+        return new End(end.q(), end.limit(), crossed);
       }
+      crossed |= crosses.test(march.q);
       if (!whole && apart(q, march.q) < 1e-6) {
         return null;
       }
@@ -170,7 +178,7 @@ final class Sweep {
         return event(before, march.q);
       }
     }
-    return new End(march.q, joint);
+    return new End(march.q, joint, nearly(before, march.q));
   }
 
   /** An all-flat state that the path passes through before {@code most} of the way. */
@@ -184,11 +192,26 @@ final class Sweep {
       }
       March march = march(before, j, before[j] - a);
       if (march.run() && Snap.isFlat(part, axes, march.q, 1e-7)) {
-        return new End(march.q, atLimit(march.q));
+        return new End(march.q, atLimit(march.q), nearly(before, march.q));
       }
       return null;
     }
     return null;
+  }
+
+  /** Whether panels cross shortly before an end, where they would lie on each other. */
+  private boolean nearly(double[] before, double[] end) {
+    int lead = -1;
+    for (int j : part.joints()) {
+      if (lead < 0 || Math.abs(end[j] - before[j]) > Math.abs(end[lead] - before[lead])) {
+        lead = stopped[j] ? lead : j;
+      }
+    }
+    if (lead < 0) {
+      return false;
+    }
+    March march = march(before, lead, end[lead] + 0.2 * (before[lead] - end[lead]));
+    return march.run() && crosses.test(march.q);
   }
 
   private int atLimit(double[] q) {
