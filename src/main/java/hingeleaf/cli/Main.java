@@ -22,7 +22,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       NewCommand.class,
       CheckCommand.class,
       MakeCommand.class,
-PostCommand.class,
+      PostCommand.class,
       PriceCommand.class,
       SchemaCommand.class,
       BaselineCommand.class

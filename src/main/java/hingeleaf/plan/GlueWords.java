@@ -120,9 +120,7 @@ final class GlueWords {
   }
 
   private String rises(Join.Glue g, Piece part) {
-    return g.raisedBy() > 0
-        ? "; it then stands " + units.fine(height(g, part)) + " high."
-        : ".";
+    return g.raisedBy() > 0 ? "; it then stands " + units.fine(height(g, part)) + " high." : ".";
   }
 
   private static double height(Join.Glue g, Piece part) {
@@ -130,9 +128,7 @@ final class GlueWords {
   }
 
   private String tool(Join.Glue g, Piece part) {
-    return g.raisedBy() > 0
-        ? "foam"
-        : part.stock().clear() ? "double-sided tape" : glue(g).title();
+    return g.raisedBy() > 0 ? "foam" : part.stock().clear() ? "double-sided tape" : glue(g).title();
   }
 
   /** The first tab, in register; the layer still stands open. */
@@ -238,8 +234,7 @@ final class GlueWords {
 
   private String packers(List<Join.Glue> raised) {
     Optional<Join.Glue> most =
-        raised.stream()
-            .max(Comparator.comparingDouble(g -> height(g, card.piece(g.a().piece()))));
+        raised.stream().max(Comparator.comparingDouble(g -> height(g, card.piece(g.a().piece()))));
     return most.map(
             g -> {
               Piece part = card.piece(g.a().piece());
@@ -257,8 +252,7 @@ final class GlueWords {
     Piece p = card.piece(g.a().piece());
     String end = g.a().panel().substring(g.a().panel().indexOf('-') + 1);
     return p.labels().stream().anyMatch(l -> l.name().equals("side-" + end))
-        ? Math.min(
-            Says.panel(p, "side-" + end).width(), Says.panel(p, "side-" + end).height())
+        ? Math.min(Says.panel(p, "side-" + end).width(), Says.panel(p, "side-" + end).height())
         : 0;
   }
 
@@ -323,7 +317,8 @@ final class GlueWords {
               + (sides.stream().distinct().count() > 1 ? " and up" : "")
               + ") fill every stage.");
     }
-    lines.add("Stand it up, look at it straight on and from the side, fold it flat and back 3 times.");
+    lines.add(
+        "Stand it up, look at it straight on and from the side, fold it flat and back 3 times.");
     return Step.loose(
         Step.Kind.CHECK,
         List.of(),

@@ -95,9 +95,7 @@ final class Says {
     double left = turned ? b.x() + a.x() - part.maxX() : b.x() - a.x() + part.minX();
     double low = part.minY() + b.y() - a.y() - panel.minY();
     double seen =
-        g.b().face() == Face.FRONT
-            ? left - panel.minX()
-            : panel.maxX() - left - part.width();
+        g.b().face() == Face.FRONT ? left - panel.minX() : panel.maxX() - left - part.width();
     return new Box(seen, low, seen + part.width(), low + part.height());
   }
 

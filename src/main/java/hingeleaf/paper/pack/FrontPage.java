@@ -217,7 +217,8 @@ final class FrontPage {
         ScoreChart.scores(seen, style.width() * 0.5, 58, PackFiles.lengths(pack), style.fonts());
     List<Block> right = new ArrayList<>();
     Set<LineKey.Entry> entries = EnumSet.of(LineKey.Entry.CUT, LineKey.Entry.MOUNTAIN);
-    if (pack.card().pieces().stream().anyMatch(p -> p.scores().stream().anyMatch(s -> !s.mountain() && s.made() != 0))) {
+    if (pack.card().pieces().stream()
+        .anyMatch(p -> p.scores().stream().anyMatch(s -> !s.mountain() && s.made() != 0))) {
       entries.add(LineKey.Entry.VALLEY);
     }
     double high = LineKey.ROW * entries.size();
@@ -239,7 +240,8 @@ final class FrontPage {
   private long alike(Row row) {
     String settings = row.settings().stream().map(this::at).collect(Collectors.joining());
     return pack.scores().rows().stream()
-        .filter(r -> r.settings().stream().map(this::at).collect(Collectors.joining()).equals(settings))
+        .filter(
+            r -> r.settings().stream().map(this::at).collect(Collectors.joining()).equals(settings))
         .count();
   }
 }

@@ -167,8 +167,7 @@ final class StepPictures {
   private Cell placed(List<Join.Glue> glues) {
     Placement at = Placement.of(pack.card(), glues);
     Drawing d =
-        FlatFigure.placed(
-            at.base(), at.panel(), at.parts(), width / 3, TALL, lengths(), fonts);
+        FlatFigure.placed(at.base(), at.panel(), at.parts(), width / 3, TALL, lengths(), fonts);
     String face = glues.get(0).b().face() == Face.FRONT ? ", good face up" : ", turned over";
     return new Cell(d, at.base().piece().name() + face);
   }
