@@ -4,6 +4,7 @@ import hingeleaf.card.Flats;
 import hingeleaf.card.Rest;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.pack.Pack;
+import hingeleaf.plan.Leans;
 import hingeleaf.paper.json.PackJson;
 import java.io.PrintWriter;
 import java.nio.file.Path;
