@@ -179,7 +179,7 @@ final class MaskChapter {
             rows * columns == 1
                 ? ""
                 : ", part " + (row * columns + column + 1) + " of " + rows * columns
-                    + " (parts overlap by 10 mm: lay edge on edge and tape)";
+                    + " (parts overlap: lay the lines upon each other and tape)";
         all.add(
             new Block.Together(
                 List.of(
