@@ -86,9 +86,7 @@ final class PostCommand implements Callable<Integer> {
 
   private static String wrap(Wrap wrap, MakerUnits units) {
     if (wrap instanceof Wrap.Bought b) {
-      return b.envelope().name()
-          + ", "
-          + units.size(b.envelope().width(), b.envelope().height());
+      return b.envelope().name() + ", " + units.size(b.envelope().width(), b.envelope().height());
     } else if (wrap instanceof Wrap.Made m) {
       return "an envelope of your own, " + units.size(m.envelope().width(), m.envelope().height());
     }

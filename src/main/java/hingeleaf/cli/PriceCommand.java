@@ -104,8 +104,14 @@ final class PriceCommand implements Callable<Integer> {
     for (Costs.Line line : p.bySheet().lines()) {
       out.println("  " + line.name() + ": " + told(line.amount()) + money);
     }
-    out.println("one card costs " + each(p.bySheet()) + money + ", whole sheets paid; "
-        + each(p.byArea()) + money + " by the paper used");
+    out.println(
+        "one card costs "
+            + each(p.bySheet())
+            + money
+            + ", whole sheets paid; "
+            + each(p.byArea())
+            + money
+            + " by the paper used");
     for (Quote q : p.quotes()) {
       out.println(q.formula().formula());
       q.prices().forEach(x -> out.println("  " + x.label() + ": " + told(x.amount()) + money));

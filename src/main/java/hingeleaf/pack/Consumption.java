@@ -69,11 +69,10 @@ public record Consumption(List<Use> uses, double knifeMm) {
       Box box = g.a().area().box();
       double length = Math.max(box.width(), box.height());
       double rows = Math.max(1, Math.floor(Math.min(box.width(), box.height()) / glue.width()));
-      return new Use(glue.title(), length * Math.min(2, rows) / 1000, "m", glue.packSize(),
-          glue.price());
+      return new Use(
+          glue.title(), length * Math.min(2, rows) / 1000, "m", glue.packSize(), glue.price());
     }
-    return new Use(
-        glue.title(), area * glue.usedPerM2() / 1e6, "g", glue.packSize(), glue.price());
+    return new Use(glue.title(), area * glue.usedPerM2() / 1e6, "g", glue.packSize(), glue.price());
   }
 
   private static Use foam(Join.Glue g, Bench bench) {

@@ -29,7 +29,12 @@ import java.util.List;
  * @param problems what is missing, and prices below cost
  */
 public record Priced(
-    Job job, Costs bySheet, Costs byArea, List<Quote> quotes, String money, List<Problem> problems) {
+    Job job,
+    Costs bySheet,
+    Costs byArea,
+    List<Quote> quotes,
+    String money,
+    List<Problem> problems) {
   public Priced {
     quotes = List.copyOf(quotes);
     problems = List.copyOf(problems);
@@ -54,8 +59,7 @@ public record Priced(
     }
     List<Problem> problems = new ArrayList<>(PriceFindings.untold(job));
     if (wants.price().asked().signum() > 0) {
-      problems.addAll(
-          PriceFindings.asked(Money.of(wants.price().asked()), bySheet, bench.money()));
+      problems.addAll(PriceFindings.asked(Money.of(wants.price().asked()), bySheet, bench.money()));
     }
     quotes.forEach(q -> problems.addAll(PriceFindings.of(q, bench.money())));
     return new Priced(job, bySheet, byArea, quotes, bench.money(), problems);

@@ -14,7 +14,12 @@ import hingeleaf.measure.MakerUnits;
  * @param price what a price needs to know beside the bench
  */
 public record Wants(
-    MakerUnits units, boolean letter, int copies, boolean mirrored, Lesson lesson, PriceWants price) {
+    MakerUnits units,
+    boolean letter,
+    int copies,
+    boolean mirrored,
+    Lesson lesson,
+    PriceWants price) {
   /**
    * A class.
    *

@@ -124,9 +124,7 @@ final class GlueWords {
   }
 
   private String rises(Join.Glue g, Piece part) {
-    return g.raisedBy() > 0
-        ? "; it then stands " + units.fine(height(g, part)) + " high."
-        : ".";
+    return g.raisedBy() > 0 ? "; it then stands " + units.fine(height(g, part)) + " high." : ".";
   }
 
   private static double height(Join.Glue g, Piece part) {
@@ -134,9 +132,7 @@ final class GlueWords {
   }
 
   private String tool(Join.Glue g, Piece part) {
-    return g.raisedBy() > 0
-        ? "foam"
-        : part.stock().clear() ? "double-sided tape" : glue(g).title();
+    return g.raisedBy() > 0 ? "foam" : part.stock().clear() ? "double-sided tape" : glue(g).title();
   }
 
   /** The first tab, in register; the layer still stands open. */
@@ -181,7 +177,9 @@ final class GlueWords {
     if (glue.kind() == Glue.Kind.TAPE) {
       return "Put " + tape(glue, tab) + " along the middle of " + where + " and peel it.";
     }
-    return "Spread " + glue.title() + " thinly on "
+    return "Spread "
+        + glue.title()
+        + " thinly on "
         + where
         + ", "
         + Says.near(1, units)
@@ -246,8 +244,7 @@ final class GlueWords {
 
   private String packers(List<Join.Glue> raised) {
     Optional<Join.Glue> most =
-        raised.stream()
-            .max(Comparator.comparingDouble(g -> height(g, card.piece(g.a().piece()))));
+        raised.stream().max(Comparator.comparingDouble(g -> height(g, card.piece(g.a().piece()))));
     return most.map(
             g -> {
               Piece part = card.piece(g.a().piece());
@@ -265,8 +262,7 @@ final class GlueWords {
     Piece p = card.piece(g.a().piece());
     String end = g.a().panel().substring(g.a().panel().indexOf('-') + 1);
     return p.labels().stream().anyMatch(l -> l.name().equals("side-" + end))
-        ? Math.min(
-            Says.panel(p, "side-" + end).width(), Says.panel(p, "side-" + end).height())
+        ? Math.min(Says.panel(p, "side-" + end).width(), Says.panel(p, "side-" + end).height())
         : 0;
   }
 
@@ -331,7 +327,8 @@ final class GlueWords {
               + (sides.stream().distinct().count() > 1 ? " and up" : "")
               + ") fill every stage.");
     }
-    lines.add("Stand it up, look at it straight on and from the side, fold it flat and back 3 times.");
+    lines.add(
+        "Stand it up, look at it straight on and from the side, fold it flat and back 3 times.");
     return Step.loose(
         Step.Kind.CHECK,
         List.of(),

@@ -112,8 +112,7 @@ public record RunSheet(
     return rows;
   }
 
-  private static List<Jig> jigs(
-      CutList cuts, ScoreChart scores, MakerUnits units, int made) {
+  private static List<Jig> jigs(CutList cuts, ScoreChart scores, MakerUnits units, int made) {
     Map<String, Integer> times = new LinkedHashMap<>();
     for (ScoreChart.Row row : scores.rows()) {
       String at =

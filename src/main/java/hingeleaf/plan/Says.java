@@ -31,7 +31,9 @@ final class Says {
   /** Names of which not all need be read: "fir-1, fir-2 and 9 more". */
   static String listed(List<String> names) {
     int n = names.size();
-    return n <= 4 ? names(names, "") : names.get(0) + ", " + names.get(1) + " and " + (n - 2) + " more";
+    return n <= 4
+        ? names(names, "")
+        : names.get(0) + ", " + names.get(1) + " and " + (n - 2) + " more";
   }
 
   static String minutes(double m) {
@@ -116,9 +118,7 @@ final class Says {
     double left = turned ? b.x() + a.x() - part.maxX() : b.x() - a.x() + part.minX();
     double low = part.minY() + b.y() - a.y() - panel.minY();
     double seen =
-        g.b().face() == Face.FRONT
-            ? left - panel.minX()
-            : panel.maxX() - left - part.width();
+        g.b().face() == Face.FRONT ? left - panel.minX() : panel.maxX() - left - part.width();
     return new Box(seen, low, seen + part.width(), low + part.height());
   }
 

@@ -153,10 +153,7 @@ final class WorkOrder {
   /** Openings of pieces that a template gives are cut with their outline. */
   private void open() {
     List<CutList.Line> lines =
-        lines(
-            l ->
-                !byTemplate(l)
-                    && (!l.openings().isEmpty() || !l.piece().slits().isEmpty()));
+        lines(l -> !byTemplate(l) && (!l.openings().isEmpty() || !l.piece().slits().isEmpty()));
     if (!lines.isEmpty()) {
       prepare("open", words.open(lines), lines);
     }
@@ -314,7 +311,8 @@ final class WorkOrder {
   private void moving() {
     for (Join j : card.joins()) {
       if (j instanceof Join.Slide s) {
-        tasks.add(new Task(j.id(), glueWords.slide(s), moves(s.strip().piece(), s.guide().piece())));
+        tasks.add(
+            new Task(j.id(), glueWords.slide(s), moves(s.strip().piece(), s.guide().piece())));
       } else if (j instanceof Join.Pin p) {
         tasks.add(new Task(j.id(), glueWords.pin(p), moves(p.wheel().piece(), p.seat().piece())));
       }

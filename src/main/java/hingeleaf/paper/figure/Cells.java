@@ -77,8 +77,7 @@ public final class Cells {
   private static List<String> words(Cell c, Fonts fonts) {
     return c.words().isEmpty()
         ? List.of()
-        : Wrapping.lines(
-            c.words(), Weight.ITALIC, Look.SMALL, wide(c), fonts);
+        : Wrapping.lines(c.words(), Weight.ITALIC, Look.SMALL, wide(c), fonts);
   }
 
   private static void lay(List<Cell> row, double top, List<Mark> marks, Fonts fonts) {

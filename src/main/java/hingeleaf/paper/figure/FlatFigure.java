@@ -196,8 +196,12 @@ public final class FlatFigure {
     Vec2 high = at(new Vec2(box.maxX(), box.maxY()));
     Vec2 right = new Vec2(high.x(), low.y());
     Vec2 up = new Vec2(low.x(), high.y());
-    add(Dimension.between(low, right, low.y() - 5.5, true, lengths.bare().apply(box.width()), fonts));
-    add(Dimension.between(low, up, low.x() - 3.5, false, lengths.bare().apply(box.height()), fonts));
+    add(
+        Dimension.between(
+            low, right, low.y() - 5.5, true, lengths.bare().apply(box.width()), fonts));
+    add(
+        Dimension.between(
+            low, up, low.x() - 3.5, false, lengths.bare().apply(box.height()), fonts));
   }
 
   /** Where an opening begins and how large it is; what is too short for its number stands apart. */
@@ -232,14 +236,22 @@ public final class FlatFigure {
       boolean past = across < 0;
       add(
           Dimension.between(
-              past ? corner : edge, past ? edge : corner, below, true, bare(Math.abs(across)),
+              past ? corner : edge,
+              past ? edge : corner,
+              below,
+              true,
+              bare(Math.abs(across)),
               fonts));
     }
     if (Math.abs(up) > 1e-6) {
       boolean past = up < 0;
       add(
           Dimension.between(
-              past ? corner : edge, past ? edge : corner, beside, false, bare(Math.abs(up)),
+              past ? corner : edge,
+              past ? edge : corner,
+              beside,
+              false,
+              bare(Math.abs(up)),
               fonts));
     }
   }

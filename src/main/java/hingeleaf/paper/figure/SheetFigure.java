@@ -45,8 +45,7 @@ public final class SheetFigure {
       piece(job, p, scale, marks, fonts);
     }
     marks.add(
-        new Mark.Stroke(
-            Path.rectangle(ROOM, ROOM, ROOM + w * scale, ROOM + h * scale), Pen.EDGE));
+        new Mark.Stroke(Path.rectangle(ROOM, ROOM, ROOM + w * scale, ROOM + h * scale), Pen.EDGE));
     int n = 1;
     for (Cut c : sheet.cuts()) {
       cut(c, numbered(sheet) ? n++ : 0, scale, marks);
@@ -76,9 +75,7 @@ public final class SheetFigure {
     String words = Wrapping.shortened(name, Weight.REGULAR, Look.TINY, room, fonts);
     double down = Look.TINY * 0.33;
     Vec2 at =
-        upright
-            ? new Vec2(x + w / 2 + down, y + h / 2)
-            : new Vec2(x + w / 2, y + h / 2 - down);
+        upright ? new Vec2(x + w / 2 + down, y + h / 2) : new Vec2(x + w / 2, y + h / 2 - down);
     marks.add(
         new Mark.Words(
             words,

@@ -32,8 +32,7 @@ record CardScene(Pack pack, Set<String> shown, Set<String> fresh, List<Patch> gl
   }
 
   View view(Posed pose, Look look) {
-    Scene scene =
-        Scene.of(pack.made(), pose).keeping(p -> shown.contains(p.piece().id()));
+    Scene scene = Scene.of(pack.made(), pose).keeping(p -> shown.contains(p.piece().id()));
     return Sight.look(scene, look, new Marks(fresh, glued));
   }
 }

@@ -63,8 +63,7 @@ final class FoldPicture {
     for (int i = 0; i < layout.panels().size(); i++) {
       Segment s = flat.made(i);
       marks.add(
-          new Mark.Stroke(
-              Path.line(at(s.from(), scale, move), at(s.to(), scale, move)), LIES));
+          new Mark.Stroke(Path.line(at(s.from(), scale, move), at(s.to(), scale, move)), LIES));
     }
     double y = at(flat.made(middle()).from(), scale, move).y();
     double x = box.width() * scale / 2 + ROOM;

@@ -145,9 +145,7 @@ final class FrontPage {
 
   private List<String> key(CutList.Line line) {
     return List.of(
-        units.size(line.piece().width(), line.piece().height()),
-        paper(line),
-        scores(line));
+        units.size(line.piece().width(), line.piece().height()), paper(line), scores(line));
   }
 
   private static List<String> row(
@@ -231,10 +229,15 @@ final class FrontPage {
     SeenPiece seen = SeenPiece.of(row.line().piece(), Face.FRONT, List.of());
     Drawing chart =
         ScoreChart.scores(
-            seen, style.width() * 0.5, style.paper().height() > 290 ? 58 : 50, PackFiles.lengths(pack), style.fonts());
+            seen,
+            style.width() * 0.5,
+            style.paper().height() > 290 ? 58 : 50,
+            PackFiles.lengths(pack),
+            style.fonts());
     List<Block> right = new ArrayList<>();
     Set<LineKey.Entry> entries = EnumSet.of(LineKey.Entry.CUT, LineKey.Entry.MOUNTAIN);
-    if (pack.card().pieces().stream().anyMatch(p -> p.scores().stream().anyMatch(s -> !s.mountain() && s.made() != 0))) {
+    if (pack.card().pieces().stream()
+        .anyMatch(p -> p.scores().stream().anyMatch(s -> !s.mountain() && s.made() != 0))) {
       entries.add(LineKey.Entry.VALLEY);
     }
     double high = LineKey.ROW * entries.size();
@@ -258,7 +261,8 @@ final class FrontPage {
   private long alike(Row row) {
     String settings = row.settings().stream().map(this::at).collect(Collectors.joining());
     return pack.scores().rows().stream()
-        .filter(r -> r.settings().stream().map(this::at).collect(Collectors.joining()).equals(settings))
+        .filter(
+            r -> r.settings().stream().map(this::at).collect(Collectors.joining()).equals(settings))
         .count();
   }
 }

@@ -88,13 +88,17 @@ final class MaskChapter {
       {w / 2, 0, w / 2, 4}, {w / 2, h, w / 2, h - 4}, {0, h / 2, 4, h / 2}, {w, h / 2, w - 4, h / 2}
     };
     for (double[] t : ticks) {
-      marks.add(
-          new Mark.Stroke(Path.line(new Vec2(t[0], t[1]), new Vec2(t[2], t[3])), EDGE));
+      marks.add(new Mark.Stroke(Path.line(new Vec2(t[0], t[1]), new Vec2(t[2], t[3])), EDGE));
     }
     marks.add(
         new Mark.Words(
-            "bottom edge", new Vec2(w / 2 + 3, 1.5), Look.TINY, Weight.ITALIC, Anchor.START,
-            Look.QUIET, 0));
+            "bottom edge",
+            new Vec2(w / 2 + 3, 1.5),
+            Look.TINY,
+            Weight.ITALIC,
+            Anchor.START,
+            Look.QUIET,
+            0));
   }
 
   private static void part(Region part, String name, Box panel, List<Mark> marks) {
@@ -108,9 +112,7 @@ final class MaskChapter {
     }
     Box box = part.box();
     Vec2 at = new Vec2(box.centre().x(), box.minY() + box.height() * 0.5 - Look.TINY * 0.33);
-    marks.add(
-        new Mark.Words(
-            name, at, Look.TINY, Weight.ITALIC, Anchor.MIDDLE, Look.QUIET, 0));
+    marks.add(new Mark.Words(name, at, Look.TINY, Weight.ITALIC, Anchor.MIDDLE, Look.QUIET, 0));
   }
 
   /** Where to prick: under the corners of a rectangle, under the four ends of any other shape. */
@@ -178,7 +180,10 @@ final class MaskChapter {
         String of =
             rows * columns == 1
                 ? ""
-                : ", part " + (row * columns + column + 1) + " of " + rows * columns
+                : ", part "
+                    + (row * columns + column + 1)
+                    + " of "
+                    + rows * columns
                     + " (parts overlap: lay the lines upon each other and tape)";
         all.add(
             new Block.Together(
@@ -195,10 +200,8 @@ final class MaskChapter {
 
   private static Drawing tile(Box window, List<Mark> marks, String name) {
     Vec2 by = new Vec2(ROOM - window.minX(), ROOM - window.minY());
-    Box seen =
-        new Box(0, 0, window.width() + 2 * ROOM, window.height() + 2 * ROOM);
+    Box seen = new Box(0, 0, window.width() + 2 * ROOM, window.height() + 2 * ROOM);
     List<Mark> moved = marks.stream().map(m -> m.moved(by)).toList();
-    return Drawing.plain(
-        seen.width(), seen.height(), name, List.of(new Mark.Window(seen, moved)));
+    return Drawing.plain(seen.width(), seen.height(), name, List.of(new Mark.Window(seen, moved)));
   }
 }

@@ -37,8 +37,9 @@ final class PriceChapter {
                   + ":"));
       all.add(Block.Items.of(amounts()));
     }
-    List<String> missing = new ArrayList<>(new LinkedHashSet<>(
-        priced.problems().stream().map(Problem::message).toList()));
+    List<String> missing =
+        new ArrayList<>(
+            new LinkedHashSet<>(priced.problems().stream().map(Problem::message).toList()));
     if (!missing.isEmpty()) {
       all.add(Block.Paragraph.of("Mind:"));
       all.add(Block.Items.of(missing));
@@ -96,7 +97,8 @@ final class PriceChapter {
 
   private List<String> row(String name, Money batch) {
     return List.of(
-        name, batch.rounded(CENTS).toPlainString(),
+        name,
+        batch.rounded(CENTS).toPlainString(),
         priced.bySheet().perCard(batch).rounded(CENTS).toPlainString());
   }
 

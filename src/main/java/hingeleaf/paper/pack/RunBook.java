@@ -114,7 +114,12 @@ final class RunBook {
       String packs =
           u.pack() > 0 ? ", " + (int) Math.ceil(amount / u.pack() - 1e-9) + " packs" : "";
       items.add(
-          u.name() + ": " + PriceChapter.amount(amount) + " " + PriceChapter.unit(u.unit()) + packs);
+          u.name()
+              + ": "
+              + PriceChapter.amount(amount)
+              + " "
+              + PriceChapter.unit(u.unit())
+              + packs);
     }
     double knife = pack.consumption().knifeMm() * run.made();
     int blades = (int) Math.ceil(knife / Consumption.BLADE_MM);

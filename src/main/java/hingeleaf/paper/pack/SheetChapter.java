@@ -50,7 +50,10 @@ final class SheetChapter {
       } else {
         all.add(
             Block.Paragraph.of(
-                need.order().stock().title() + ": no plan; " + String.join("; ", need.why()) + "."));
+                need.order().stock().title()
+                    + ": no plan; "
+                    + String.join("; ", need.why())
+                    + "."));
       }
     }
     for (int i = 0; i < cells.size(); i += ROW) {
@@ -90,11 +93,12 @@ final class SheetChapter {
 
   private Cells.Cell cell(SheetWork need, PlannedSheet sheet, int count) {
     SheetStock stock = need.order().job().stock().get(sheet.stock());
-    Drawing d =
-        SheetFigure.of(need.order().job(), sheet, style.width() / 4 - 4, 56, style.fonts());
+    Drawing d = SheetFigure.of(need.order().job(), sheet, style.width() / 4 - 4, 56, style.fonts());
     String settings =
-        sheet.cuts().stream().map(Cut::setting).map(nm -> units.number(nm / NM)).collect(
-            Collectors.joining(", "));
+        sheet.cuts().stream()
+            .map(Cut::setting)
+            .map(nm -> units.number(nm / NM))
+            .collect(Collectors.joining(", "));
     return new Cells.Cell(
         d,
         (count > 1 ? count + " × " : "")

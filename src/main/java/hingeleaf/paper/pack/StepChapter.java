@@ -73,9 +73,6 @@ final class StepChapter {
     }
     String numbers =
         step.meanwhile().stream().map(String::valueOf).collect(Collectors.joining(", "));
-    return "; meanwhile do "
-        + (step.meanwhile().size() == 1 ? "step " : "steps ")
-        + numbers
-        + ".";
+    return "; meanwhile do " + (step.meanwhile().size() == 1 ? "step " : "steps ") + numbers + ".";
   }
 }

@@ -118,8 +118,7 @@ final class StepPictures {
     Drawing d =
         hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.62, TALL + 22, lengths(), fonts);
     boolean level =
-        seen.scores().stream()
-            .allMatch(s -> Math.abs(s.at().from().y() - s.at().to().y()) < 1e-6);
+        seen.scores().stream().allMatch(s -> Math.abs(s.at().from().y() - s.at().to().y()) < 1e-6);
     String edge = level ? "lower" : "left";
     return List.of(new Cell(d, "good face up; distances from the " + edge + " edge"));
   }
@@ -171,8 +170,7 @@ final class StepPictures {
   private Cell placed(List<Join.Glue> glues) {
     Placement at = Placement.of(pack.card(), glues);
     Drawing d =
-        FlatFigure.placed(
-            at.base(), at.panel(), at.parts(), width / 3, TALL, lengths(), fonts);
+        FlatFigure.placed(at.base(), at.panel(), at.parts(), width / 3, TALL, lengths(), fonts);
     String face = glues.get(0).b().face() == Face.FRONT ? ", good face up" : ", turned over";
     return new Cell(d, at.base().piece().name() + face);
   }

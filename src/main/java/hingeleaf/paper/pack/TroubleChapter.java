@@ -83,8 +83,7 @@ final class TroubleChapter {
                 Block.Column.text("Save this one"),
                 Block.Column.text("On the next")),
             rows));
-    all.add(
-        Block.Paragraph.note("Common practice of the trade; try a cure on a scrap first."));
+    all.add(Block.Paragraph.note("Common practice of the trade; try a cure on a scrap first."));
   }
 
   private String small(double mm, String inches) {
