@@ -73,7 +73,7 @@ final class Common {
     Pack pack =
         Pack.of(
             new Pack.Inputs(
-                design, drawings(file, design), bench(design.unit()), new Letters(fonts), wants));
+                design, drawings(file, design), bench(written), new Letters(fonts), wants));
     return new Loaded(pack, List.of(), fonts);
   }
 
@@ -103,9 +103,9 @@ final class Common {
     return copies;
   }
 
-  Bench bench(Unit designUnit) {
+  Bench bench(Unit written) {
     if (bench == null) {
-      return designUnit == Unit.IN ? BuiltInBench.inches() : BuiltInBench.metric();
+      return written == Unit.IN ? BuiltInBench.inches() : BuiltInBench.metric();
     }
     BenchDocument.Outcome outcome = BenchDocument.read(bench.toString(), InputFile.read(bench));
     if (outcome instanceof BenchDocument.Outcome.Wrong w) {

@@ -24,7 +24,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       MakeCommand.class,
       PostCommand.class,
       PriceCommand.class,
-      SchemaCommand.class
+      SchemaCommand.class,
+      BaselineCommand.class
     },
     footerHeading = "%nExit codes: ",
     footer = {

@@ -64,6 +64,25 @@ public final class Linkage {
     return loops.size();
   }
 
+  /** Which body a panel belongs to, from 0; glued panels share one, and all fixed panels do. */
+  public int bodyOf(int facet) {
+    return bodies.ofFacet[facet];
+  }
+
+  /** A joint of the mechanism, by index. */
+  public Joint joint(int index) {
+    return mechanism.joints().get(index);
+  }
+
+  /** Joints that can only move together, lowest first: each loop's, and every loopless joint. */
+  public List<List<Integer>> movers() {
+    List<List<Integer>> movers = new ArrayList<>();
+    parts.forEach(p -> movers.add(Arrays.stream(p.joints()).boxed().toList()));
+    Arrays.stream(freeJoints()).forEach(j -> movers.add(List.of(j)));
+    movers.sort(java.util.Comparator.comparingInt(m -> m.get(0)));
+    return movers;
+  }
+
   Mechanism mechanism() {
     return mechanism;
   }

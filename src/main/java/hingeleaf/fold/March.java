@@ -22,6 +22,9 @@ final class March {
   /** Rough inverse condition below which a pose is too near a singular one to lean on. */
   private static final double SINGULAR = 1e-3;
 
+  /** However ill-conditioned the start, worse than this is singular: some 1e-4 rad off flat. */
+  private static final double LEAST_FIRM = 1e-5;
+
   private final Part part;
   private final Axes axes;
   private final int[] drivers;
@@ -136,7 +139,7 @@ final class March {
     boolean near =
         known == 1 ? moved < 0.2 : missed < (known < 4 ? 0.3 : 0.05) * moved + 1e-7 && moved < 0.4;
     if (known == 1 && near) {
-      firm = Math.max(1e-9, Math.min(SINGULAR, solver.ratio / 10));
+      firm = Math.max(LEAST_FIRM, Math.min(SINGULAR, solver.ratio / 10));
     }
     return near && solver.ratio >= firm && s > 0;
   }

@@ -12,6 +12,9 @@ final class Sweep {
   /** Rad of the leading joint between looks at the limits. */
   private static final double CHUNK = 0.35;
 
+  /** Rad of path before an end. */
+  private static final double ROOM = 0.25;
+
   /** Twice round: what has not come to rest by then turns for ever. */
   private static final int CHUNKS = 80;
 
@@ -49,6 +52,7 @@ final class Sweep {
    */
   @Nullable End run(double[] start, double[] tangent) {
     double[] q = start;
+    double[] earlier = start;
     double[] t = tangent.clone();
     boolean crossed = crosses.test(start);
     for (int i = 0; i < CHUNKS; i++) {
@@ -60,7 +64,7 @@ final class Sweep {
       double to = q[lead] + way * CHUNK;
       March march = march(q, lead, Math.max(axes.least[lead], Math.min(axes.most[lead], to)));
       boolean whole = march.run();
-      End end = event(q, march.q);
+      End end = event(earlier, q, march.q);
       if (end != null) {
         crossed |= end.crossed();
         return new End(end.q(), end.limit(), crossed);
@@ -70,6 +74,7 @@ final class Sweep {
         return null;
       }
       t = onward(q, march.q);
+      earlier = q;
       q = march.q;
     }
     return null;
@@ -143,7 +148,7 @@ final class Sweep {
   }
 
   /** The first limit or flat state between two poses on the path, exactly; null if none. */
-  private @Nullable End event(double[] before, double[] after) {
+  private @Nullable End event(double[] earlier, double[] before, double[] after) {
     int first = -1;
     double soonest = Double.POSITIVE_INFINITY;
     double value = 0;
@@ -160,11 +165,16 @@ final class Sweep {
         value = stop;
       }
     }
-    End flat = flatBetween(before, after, Math.min(soonest, 1));
+    End flat = flatBetween(earlier, before, after, Math.min(soonest, 1));
     if (flat != null || first < 0) {
       return flat;
     }
-    return limit(before, first, value);
+    return limit(runUp(earlier, before, first, value), first, value);
+  }
+
+  /** An end that may be singular wants a path that is long enough to extrapolate from. */
+  private static double[] runUp(double[] earlier, double[] before, int joint, double value) {
+    return Math.abs(value - before[joint]) < ROOM ? earlier : before;
   }
 
   private @Nullable End limit(double[] before, int joint, double value) {
@@ -175,14 +185,15 @@ final class Sweep {
     for (int j : part.joints()) {
       boolean past = march.q[j] > axes.most[j] + 1e-7 || march.q[j] < axes.least[j] - 1e-7;
       if (past && !stopped[j] && j != joint) {
-        return event(before, march.q);
+        return event(before, before, march.q);
       }
     }
     return new End(march.q, joint, nearly(before, march.q));
   }
 
   /** An all-flat state that the path passes through before {@code most} of the way. */
-  private @Nullable End flatBetween(double[] before, double[] after, double most) {
+  private @Nullable End flatBetween(
+      double[] earlier, double[] before, double[] after, double most) {
     for (int j : part.joints()) {
       double a = Snap.offFlat(axes, j, before[j]);
       double step = after[j] - before[j];
@@ -190,7 +201,8 @@ final class Sweep {
       if (stopped[j] || !(Math.abs(a) > 1e-6) || !(share > 0 && share <= most + 1e-9)) {
         continue;
       }
-      March march = march(before, j, before[j] - a);
+      double[] from = runUp(earlier, before, j, before[j] - a);
+      March march = march(from, j, before[j] - a);
       if (march.run() && Snap.isFlat(part, axes, march.q, 1e-7)) {
         return new End(march.q, atLimit(march.q), nearly(before, march.q));
       }

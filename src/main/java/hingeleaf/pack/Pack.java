@@ -12,6 +12,8 @@ import hingeleaf.finding.Problem;
 import hingeleaf.fold.FlatStates;
 import hingeleaf.fold.FoldForward;
 import hingeleaf.fold.FoldWay;
+import hingeleaf.fold.contact.Contact;
+import hingeleaf.fold.contact.Way;
 import hingeleaf.measure.Unit;
 import hingeleaf.plan.ClassSheet;
 import hingeleaf.plan.CutList;
@@ -44,13 +46,20 @@ import org.jspecify.annotations.Nullable;
  * throw {@link IllegalStateException} where the design gave none; ask {@link #blocked} first.
  */
 public final class Pack {
+  /** How many ways to lie flat are listed, each with its piles. */
+  private static final int LISTED_RESTS = 8;
+
   /** Poses between made and flat: enough that a straight line between two looks round. */
   private static final int WAY_STEPS = 24;
+
+  /** What layers keep beside their paper: common practice, no source, mm. */
+  private static final double CLEARANCE_MM = 0.1;
 
   private final Inputs in;
   private final Kept<Structures.Built> built;
   private final Kept<MadeCard> made;
   private final Kept<Flats> flats;
+  private final Kept<Optional<Way>> touches;
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
   private final Kept<WorkPlan> work;
@@ -86,7 +95,13 @@ public final class Pack {
     Bearings bearings = new Bearings(in.bench(), in.wants().units(), in.lettering());
     this.built = new Kept<>(() -> Structures.build(in.design(), bearings, in.drawings()));
     this.made = new Kept<>(() -> FoldForward.of(card()));
-    this.flats = new Kept<>(() -> FlatStates.of(made(), 8));
+    this.flats = new Kept<>(() -> FlatStates.of(made(), LISTED_RESTS));
+    this.touches =
+        new Kept<>(
+            () ->
+                flats().states().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Contact.way(made(), flats().states().get(best()), CLEARANCE_MM)));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
@@ -213,6 +228,24 @@ public final class Pack {
     return price.get();
   }
 
+  /** What touches on the way to the best rest; empty where the card lies flat in no way. */
+  public Optional<Way> touches() {
+    return touches.get();
+  }
+
+  /** A panel in a maker's words: "middle", "the left side of middle". */
+  public String words(String panel) {
+    int cut = panel.lastIndexOf('/');
+    String piece = card().piece(panel.substring(0, cut)).name();
+    String[] part = panel.substring(cut + 1).split("-", 2);
+    return switch (part[0]) {
+      case "side" -> "the " + part[1] + " side of " + piece;
+      case "tab" -> "the " + part[1] + " glue tab of " + piece;
+      case "panel" -> piece;
+      default -> "the " + panel.substring(cut + 1) + " of " + piece;
+    };
+  }
+
   public CutList cuts() {
     return cuts.get();
   }
@@ -250,6 +283,7 @@ public final class Pack {
       all.addAll(Findings.of(this));
       all.addAll(PostWants.of(this));
       all.addAll(taught());
+      all.addAll(WayFindings.of(this));
     }
     return all.stream()
         .map(p -> p.place() == null ? p.at(place(p.origin())) : p)

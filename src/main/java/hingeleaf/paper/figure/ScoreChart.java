@@ -24,8 +24,8 @@ import java.util.function.UnaryOperator;
 
 /**
  * A piece to scale with all that is measured on it: upright scores from the left edge and level
- * scores from the lower edge, each as a scoring board is read; apertures by their size and their
- * distances from the left and the lower edge.
+ * scores from the lower edge, each as a scoring board is read once the piece is turned; apertures
+ * by their size and their distances from the left and the lower edge.
  */
 public final class ScoreChart {
   private static final double ROW = 6.5;
@@ -98,7 +98,7 @@ public final class ScoreChart {
     double right = chains > 0 ? chains * ROW + 4 : 4;
     double above = chains > 0 ? chains * ROW + 4 : 2;
     return new Box(
-        -RunningScale.depth(fromBottom(), fonts),
+        -RunningScale.depth(fromBelow(), fonts),
         -RunningScale.depth(fromLeft(), fonts),
         right,
         above);
@@ -116,25 +116,14 @@ public final class ScoreChart {
     layers.addAll(PieceMarks.structure(small));
     layers.forEach(l -> marks.addAll(l.marks()));
     marks.addAll(PanelNames.of(small, Look.SMALL, Look.QUIET, fonts));
-    marks.addAll(RunningScale.below(fromLeft()));
-    beside();
+    marks.addAll(RunningScale.beside(fromLeft(), true));
+    marks.addAll(RunningScale.beside(fromBelow(), false));
     int row = 0;
     for (Ring aperture : chained()) {
       chains(aperture.box(), row++);
     }
     if (openings) {
       piece.shape().holes().forEach(this::inside);
-    }
-  }
-
-  /** The scale of level scores, upright on the left, with its beginning at the lower edge. */
-  private void beside() {
-    UnaryOperator<Vec2> upright = p -> new Vec2(p.y(), p.x());
-    // Mirrored places put a line of type on the other side of its middle; twice that is taken back.
-    Vec2 back = new Vec2(0, -2 * Dimension.SIZE * 0.33);
-    for (Mark m : RunningScale.below(fromBottom())) {
-      Mark turned = m.mapped(upright, -Math.PI / 2);
-      marks.add(turned instanceof Mark.Words ? turned.moved(back) : turned);
     }
   }
 
@@ -175,7 +164,7 @@ public final class ScoreChart {
     return stops(stops);
   }
 
-  private List<RunningScale.Stop> fromBottom() {
+  private List<RunningScale.Stop> fromBelow() {
     TreeMap<Double, String> stops = new TreeMap<>();
     for (SeenPiece.SeenScore s : piece.scores()) {
       if (Math.abs(s.at().from().y() - s.at().to().y()) < Tolerance.LENGTH_MM) {

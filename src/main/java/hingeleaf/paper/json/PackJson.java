@@ -7,6 +7,8 @@ import hingeleaf.card.Rest;
 import hingeleaf.card.Score;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
+import hingeleaf.fold.contact.Touch;
+import hingeleaf.fold.contact.Way;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
@@ -108,6 +110,7 @@ public final class PackJson {
     flat(pack.flats(), pack.best(), Postage.ORDER);
     steps(pack.work());
     new PostJson(g, pack).write(pack);
+    pack.touches().ifPresent(this::way);
     g.writeArrayPropertyStart("misfits");
     for (Misfit m : pack.made().misfits()) {
       g.writeStartObject();
@@ -247,6 +250,25 @@ public final class PackJson {
     number("limp", r.limp());
     number("rigid", r.rigid());
     g.writeStringProperty("heldBy", r.heldBy());
+    g.writeEndObject();
+  }
+
+  private void way(Way way) {
+    g.writeObjectPropertyStart("way");
+    g.writeStringProperty("order", way.order().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    g.writeBooleanProperty("free", !way.blocked());
+    g.writeArrayPropertyStart("touches");
+    for (Touch t : way.touches()) {
+      g.writeStartObject();
+      g.writeStringProperty("kind", t.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      g.writeStringProperty("part", t.part());
+      g.writeStringProperty("against", t.against());
+      number("share", t.share());
+      number("height", t.height());
+      number("over", t.over());
+      g.writeEndObject();
+    }
+    g.writeEndArray();
     g.writeEndObject();
   }
 
