@@ -27,4 +27,9 @@ final class Kept<T> implements Supplier<T> {
     value = made;
     return made;
   }
+
+  /** Whether it has been worked out. */
+  synchronized boolean known() {
+    return value != null;
+  }
 }

@@ -35,6 +35,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -119,6 +121,14 @@ public final class Pack {
   /** The pack of these inputs; nothing is worked out yet. */
   public static Pack of(Inputs in) {
     return new Pack(in);
+  }
+
+  /** Names of the costly stages that were worked out so far, for tests of laziness. */
+  Set<String> workedOut() {
+    Set<String> names = new TreeSet<>();
+    Map.of("work", work, "sheets", sheets, "price", price, "aslant", aslant, "way", way)
+        .forEach((name, stage) -> names.addAll(stage.known() ? List.of(name) : List.of()));
+    return names;
   }
 
   public Inputs inputs() {

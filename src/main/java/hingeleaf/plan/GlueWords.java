@@ -65,7 +65,9 @@ final class GlueWords {
             + ". Measure from the edges of its panel, or mark through the gluing mask.",
         lines,
         window(glues)
-            ? "no edge of the window touches a score, and the tape shows in no opening (5 mm all round)."
+            ? "no edge of the window touches a score, and the window laps its opening by "
+                + Says.near(5, units)
+                + " all round."
             : checkPlace(glues.get(0)),
         List.copyOf(tools),
         hands,
@@ -91,7 +93,7 @@ final class GlueWords {
 
   private String with(Join.Glue g, Piece part) {
     if (g.raisedBy() > 0) {
-      return foam(g.raisedBy()) + " on its back, kept 2 mm inside its edge";
+      return foam(g.raisedBy()) + " on its back, kept " + Says.near(2, units) + " inside its edge";
     }
     if (part.stock().clear()) {
       return "double-sided tape round its edge, clear of opening and folds";
@@ -100,7 +102,9 @@ final class GlueWords {
     return glue.title()
         + " thinly on its "
         + Says.face(g.a())
-        + ", 2 mm inside the edge, pressed for "
+        + ", "
+        + Says.near(2, units)
+        + " inside the edge, pressed for "
         + Says.minutes(glue.holdMinutes());
   }
 
@@ -173,7 +177,13 @@ final class GlueWords {
     if (glue.kind() == Glue.Kind.TAPE) {
       return "Put " + tape(glue, tab) + " along the middle of " + where + " and peel it.";
     }
-    return "Spread " + glue.title() + " thinly on " + where + ", 1 mm short of its fold and edge.";
+    return "Spread "
+        + glue.title()
+        + " thinly on "
+        + where
+        + ", "
+        + Says.near(1, units)
+        + " short of its fold and edge.";
   }
 
   private String tape(Glue glue, double tab) {

@@ -105,7 +105,8 @@ final class SheetChapter {
             + stock.name()
             + ", "
             + need.order().stock().title()
-            + ". Falls off at each cut: "
-            + settings);
+            + (SheetFigure.numbered(sheet)
+                ? ". Falls off at each cut: " + settings
+                : ". Many small parts: cut the strip off, then them in any order"));
   }
 }

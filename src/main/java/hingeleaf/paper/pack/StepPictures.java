@@ -117,7 +117,10 @@ final class StepPictures {
     SeenPiece seen = SeenPiece.of(pack.card().piece(step.pieces().get(0)), Face.FRONT, List.of());
     Drawing d =
         hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.62, TALL + 22, lengths(), fonts);
-    return List.of(new Cell(d, "good face up; distances from the left edge"));
+    boolean level =
+        seen.scores().stream().allMatch(s -> Math.abs(s.at().from().y() - s.at().to().y()) < 1e-6);
+    String edge = level ? "lower" : "left";
+    return List.of(new Cell(d, "good face up; distances from the " + edge + " edge"));
   }
 
   private List<Cell> write(Step step) {
