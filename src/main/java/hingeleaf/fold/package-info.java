@@ -2,9 +2,9 @@
  * Moves a mechanism of rigid panels exactly: drives its folds to given angles, finds how many
  * freedoms it has, and in which states it can lie.
  *
- * <p>The doors are {@link hingeleaf.fold.Linkage} (mobility, drive, rests) and {@link
- * hingeleaf.fold.Settling} (close the loops of a card whose glue does not quite meet). Everything
- * else is inside.
+ * <p>The doors are {@link hingeleaf.fold.Linkage} (mobility, drive, rests), {@link
+ * hingeleaf.fold.Follow} (the same under a slider, in microseconds) and {@link
+ * hingeleaf.fold.Settling} (close the loops of a card whose glue does not quite meet).
  *
  * <p>Invariant: a pose that leaves this package as reached closes every loop to rounding and holds
  * its driven joints at exactly the values asked for. No search here is unseeded, and none runs
