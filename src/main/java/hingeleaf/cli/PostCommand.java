@@ -6,6 +6,7 @@ import hingeleaf.pack.Mass;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.Postage;
 import hingeleaf.paper.json.PackJson;
+import hingeleaf.plan.Leans;
 import hingeleaf.post.Decision;
 import hingeleaf.post.PostWords;
 import hingeleaf.post.Wrap;

@@ -127,7 +127,28 @@ final class Findings {
                 + units.text(width))
         .with(Map.of("shows", show, "opening", opening, "tab", width))
         .wanting(
-            Want.atMost(piece.origin() + ".aperture", opening), Want.atMost(base + ".tab", width));
+            Want.atMost(sizePath(pack, piece, upright), opening),
+            Want.atMost(base + ".tab", width));
+  }
+
+  /** Path of the one length in the design that gives the opening's size across the tabs. */
+  private static String sizePath(Pack pack, Piece piece, boolean upright) {
+    String aperture = piece.origin() + ".aperture";
+    for (String single : List.of("circle", "square")) {
+      if (written(pack, aperture + "." + single)) {
+        return aperture + "." + single;
+      }
+    }
+    for (String pair : List.of("rect", "ellipse", "arch", "rounded")) {
+      if (written(pack, aperture + "." + pair)) {
+        return aperture + "." + pair + (upright ? "[0]" : "[1]");
+      }
+    }
+    return written(pack, aperture + ".svg") ? aperture + ".width" : aperture;
+  }
+
+  private static boolean written(Pack pack, String path) {
+    return pack.inputs().design().tree().find(path).isPresent();
   }
 
   private static double size(Piece piece, boolean upright) {

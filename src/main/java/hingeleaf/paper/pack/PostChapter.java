@@ -7,6 +7,7 @@ import hingeleaf.pack.Mass;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.Postage;
 import hingeleaf.paper.book.Block;
+import hingeleaf.plan.Leans;
 import hingeleaf.post.Decision;
 import hingeleaf.post.MadeEnvelope;
 import hingeleaf.post.PostClass;
@@ -16,7 +17,6 @@ import hingeleaf.post.Wrap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** How the card lies flat, in which envelope it goes, and as what. */
 final class PostChapter {
@@ -91,11 +91,7 @@ final class PostChapter {
   }
 
   static String leans(Rest r) {
-    return r.leans().isEmpty()
-        ? "as it is"
-        : r.leans().stream()
-            .map(l -> l < 0 ? "left" : "right")
-            .collect(Collectors.joining(", ", "leans ", ""));
+    return Leans.words(r);
   }
 
   private void masses(List<Block> all) {
