@@ -10,6 +10,7 @@ import hingeleaf.geom.Box;
 import hingeleaf.geom.Vec2;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.measure.Unit;
+import hingeleaf.stock.Stock;
 import java.util.List;
 import java.util.Locale;
 
@@ -26,6 +27,16 @@ final class Says {
     return n > 4
         ? "all " + n + " " + many
         : String.join(", ", names.subList(0, n - 1)) + " and " + names.get(n - 1);
+  }
+
+  /** A paper without what its title adds in brackets. */
+  static String paper(Stock stock) {
+    return stock.title().replaceAll(" \\([^()]*\\)$", "");
+  }
+
+  /** A piece's own name, set off, since a frame may be called "far" or "near". */
+  static String called(Piece p) {
+    return "“" + p.name() + "”";
   }
 
   /** Names of which not all need be read: "fir-1, fir-2 and 9 more". */
@@ -52,8 +63,8 @@ final class Says {
     if (units.unit() != Unit.IN) {
       return units.text(mm);
     }
-    long parts = Math.max(1, Math.round(mm / 25.4 * 32));
-    long below = 32;
+    long parts = Math.max(1, Math.round(mm / 25.4 * 16));
+    long below = 16;
     while (parts % 2 == 0) {
       parts /= 2;
       below /= 2;
@@ -102,7 +113,7 @@ final class Says {
         + " and "
         + beyond(spot.minY(), "lower", units)
         + " edge of "
-        + card.piece(g.b().piece()).name();
+        + called(card.piece(g.b().piece()));
   }
 
   /**

@@ -88,7 +88,7 @@ final class Words {
         + " "
         + units.size(p.width(), p.height())
         + " from "
-        + p.stock().title()
+        + Says.paper(p.stock())
         + " ("
         + Says.listed(names(same))
         + ")"
@@ -111,7 +111,7 @@ final class Words {
               + ": "
               + Says.count(line.quantity(), "piece")
               + " from "
-              + p.stock().title()
+              + Says.paper(p.stock())
               + ", "
               + units.size(p.width(), p.height())
               + " over all"

@@ -92,6 +92,11 @@ final class FrontPage {
         + " from the first cut to the last, drying included.";
   }
 
+  /** "inches" or "mm", for sentences in which "in" would be misread. */
+  static String unitWord(MakerUnits units) {
+    return units.unit() == Unit.IN ? "inches" : units.unit().word();
+  }
+
   /** As scales of the maker's country show it. */
   static String grams(double g, MakerUnits units) {
     return units.unit() == Unit.IN
@@ -251,7 +256,7 @@ final class FrontPage {
                 + ", good face up. Distances run from the "
                 + (row.settings().stream().allMatch(Setting::quarterTurn) ? "lower" : "left")
                 + " edge, which lies against the stop, in "
-                + units.unit().word()
+                + unitWord(units)
                 + ". The groove is on the outside of every fold, the bead inside."));
     all.add(
         new Block.Together(
