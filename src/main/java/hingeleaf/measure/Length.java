@@ -33,6 +33,19 @@ public record Length(Rational inMm) implements Comparable<Length> {
     return new LengthReader(text, bare).read();
   }
 
+  /**
+   * A regular expression (ECMA-262) for what {@link #read} takes, for schemas; it does not know the
+   * bounds on size and digits.
+   */
+  public static String pattern() {
+    return "^\\s*[-+\u2212]?" + LengthReader.UNSIGNED + "\\s*$";
+  }
+
+  /** {@link #pattern} without a minus sign. */
+  public static String unsignedPattern() {
+    return "^\\s*\\+?" + LengthReader.UNSIGNED + "\\s*$";
+  }
+
   /** The nearest {@code double} of millimetres. */
   public double mm() {
     return inMm.toDouble();

@@ -32,6 +32,9 @@ final class LengthReader {
               + "])"
               + "|(?<decimal>\\d++(?:[.,]\\d*+)?|[.,]\\d++))");
 
+  /** The same for other programs, in ECMA-262 without look-behind or possessive signs. */
+  static final String UNSIGNED = unsigned();
+
   private static final Map<String, Rational> UNITS = units();
 
   private final String written;
@@ -42,6 +45,23 @@ final class LengthReader {
     this.written = text;
     this.bare = bare;
     this.rest = text;
+  }
+
+  private static String unsigned() {
+    String slash = "\\s*[/\u2044]\\s*";
+    String number =
+        "(\\d+(\\s*[-\u2013\u2212]\\s*|\\s+)\\d+"
+            + slash
+            + "\\d+|\\d+"
+            + slash
+            + "\\d+|\\d*\\s*["
+            + VULGAR
+            + "]|\\d+([.,]\\d*)?|[.,]\\d+)";
+    String metric = "[mM][mM]|[cC][mM]|([mM]illi|[cC]enti)met(re|er)s?";
+    String inches = "[iI][nN]\\.?|[iI]nch(es)?|\"|\u2033|\u201D|''";
+    String feet = "([fF][tT]\\.?|[fF]oot|[fF]eet|'|\u2032|\u2019)";
+    String after = "(\\s*" + number + "\\s*(" + inches + ")?)?";
+    return "\\s*" + number + "\\s*(" + metric + "|" + inches + "|" + feet + after + ")?";
   }
 
   private static Map<String, Rational> units() {
