@@ -18,7 +18,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     version = "hingeleaf 0.1.0",
     description = "From a small design to everything a maker of dimensional cards needs.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {CheckCommand.class, MakeCommand.class, FoldCommand.class},
+    subcommands = {CheckCommand.class, MakeCommand.class, FoldCommand.class, ServeCommand.class},
     footerHeading = "%nExit codes: ",
     footer = {
       "0 fine, 1 the content of a file blocks, 2 the command line is wrong,",

@@ -48,6 +48,38 @@ public final class FlatStates {
     return new FlatStates(made).flats(listed);
   }
 
+  /**
+   * The way from the made card to nearly flat, leaning as told: it ends where the papers of the
+   * shallowest stage begin to touch, since these poses carry no thickness.
+   *
+   * @param leans for each stage, -1 or 1; none for a card that has no stages
+   * @param steps how many poses after the made one, at least 1
+   * @return {@code steps + 1} poses, the made one first
+   */
+  public static List<Posed> motion(MadeCard made, List<Integer> leans, int steps) {
+    FlatStates states = new FlatStates(made);
+    double last = leans.isEmpty() ? 0 : states.lastBeforeTouching();
+    List<Posed> poses = new ArrayList<>();
+    for (int i = 0; i <= steps; i++) {
+      poses.add(states.sheared(leans, last * i / steps));
+    }
+    return poses;
+  }
+
+  /** The shear at which the shallowest side stands three papers high, rad. */
+  private double lastBeforeTouching() {
+    double thick = 0;
+    double shallow = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < made.panels().size(); i++) {
+      thick = Math.max(thick, made.mechanism().facets().get(i).thickness());
+      if (made.panels().get(i).name().startsWith("side-")) {
+        Box box = made.panels().get(i).region().box();
+        shallow = Math.min(shallow, Math.min(box.width(), box.height()));
+      }
+    }
+    return Math.acos(Math.min(1, 3 * thick / shallow));
+  }
+
   private record Pattern(List<Integer> leans, double width, double height, int pushes) {}
 
   private Flats flats(int listed) {

@@ -3,11 +3,13 @@ package hingeleaf.pack;
 import hingeleaf.card.Card;
 import hingeleaf.card.Flats;
 import hingeleaf.card.MadeCard;
+import hingeleaf.card.Posed;
 import hingeleaf.design.DesignDocument;
 import hingeleaf.design.Node;
 import hingeleaf.finding.Level;
 import hingeleaf.finding.Place;
 import hingeleaf.finding.Problem;
+import hingeleaf.fold.FlatStates;
 import hingeleaf.fold.FoldForward;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.ScoreChart;
@@ -65,7 +67,7 @@ public final class Pack {
     Bearings bearings = new Bearings(in.bench(), in.wants().units(), in.lettering());
     this.built = new Kept<>(() -> Structures.build(in.design(), bearings, in.drawings()));
     this.made = new Kept<>(() -> FoldForward.of(card()));
-    this.flats = new Kept<>(() -> hingeleaf.fold.FlatStates.of(made(), 8));
+    this.flats = new Kept<>(() -> FlatStates.of(made(), 8));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
@@ -104,6 +106,17 @@ public final class Pack {
 
   public Flats flats() {
     return flats.get();
+  }
+
+  /**
+   * How the card goes from made to one of its rests, as far as its paper lets it.
+   *
+   * @param rest index among {@link #flats}
+   * @param steps how many moments after the made one, evenly spaced; at least 1
+   * @throws IndexOutOfBoundsException if there is no such rest
+   */
+  public List<Posed> motion(int rest, int steps) {
+    return FlatStates.motion(made(), flats().states().get(rest).leans(), steps);
   }
 
   public CutList cuts() {
