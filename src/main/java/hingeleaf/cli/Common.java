@@ -15,6 +15,7 @@ import hingeleaf.stock.Bench;
 import hingeleaf.stock.BuiltInBench;
 import hingeleaf.structure.Structures;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -102,11 +103,13 @@ final class Common {
     return BenchReader.bench(((BenchDocument.Outcome.Right) outcome).document());
   }
 
-  /** The bytes of every drawing that the design names; those that are not there stay out. */
+  /** The bytes of every drawing that the design names; those that are not there are told later. */
   private static Map<String, byte[]> drawings(Path file, DesignDocument design) {
     Map<String, byte[]> drawings = new LinkedHashMap<>();
     for (String name : Drawings.named(design)) {
-      drawings.put(name, InputFile.beside(file, name));
+      if (Files.exists(file.resolveSibling(name))) {
+        drawings.put(name, InputFile.beside(file, name));
+      }
     }
     return drawings;
   }

@@ -19,10 +19,13 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "fold",
     mixinStandardHelpOptions = true,
-    description = "Tell in which ways a card lies flat, and how large and thick it is then.",
+    description = {
+      "Tell in which ways a card lies flat, and how large and thick it is then.",
+      "A file of panels (JSON) is driven to the states that it asks for."
+    },
     footer = {"", "Example: hingeleaf fold card.yaml"})
 final class FoldCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "FILE", description = "a design file (YAML)")
+  @Parameters(paramLabel = "FILE", description = "a design (YAML) or a file of panels (JSON)")
   private Path file = Path.of("");
 
   @Mixin private Common common = new Common();
@@ -30,10 +33,19 @@ final class FoldCommand implements Callable<Integer> {
   @Option(names = "--json", description = "answer as JSON")
   private boolean json;
 
+  private final Terminal terminal;
+
+  FoldCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
+    if (MechanismSniff.looksLikeOne(file)) {
+      return FoldFile.run(file, json, terminal.out(), terminal.err());
+    }
     Common.Loaded loaded = common.load(file, false);
     Pack pack = loaded.pack();
     if (pack == null || pack.blocked()) {

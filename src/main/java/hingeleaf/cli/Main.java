@@ -18,7 +18,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     version = "hingeleaf 0.1.0",
     description = "From a small design to everything a maker of dimensional cards needs.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {CheckCommand.class, MakeCommand.class, FoldCommand.class, ServeCommand.class},
+    subcommands = {NewCommand.class, CheckCommand.class, MakeCommand.class, SchemaCommand.class, ServeCommand.class},
     footerHeading = "%nExit codes: ",
     footer = {
       "0 fine, 1 the content of a file blocks, 2 the command line is wrong,",
@@ -53,6 +53,10 @@ public final class Main implements Runnable {
   /** Runs the tool on these arguments; returns the exit code. Tests run it so. */
   public static int run(List<String> args, PrintStream out, PrintStream err) {
     CommandLine line = new CommandLine(new Main());
+    Terminal terminal = new Terminal(out, err);
+    line.addSubcommand(new FoldCommand(terminal));
+    line.addSubcommand(new SheetsCommand(out, err));
+    line.addSubcommand(new SheetsBenchmarkCommand(out, err));
     line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
     line.setParameterExceptionHandler(Main::usage);

@@ -97,7 +97,7 @@ public final class FormReader {
 
   private static Node usualNode(FormField f, String yaml, Node.Fields parent) {
     TreeReading reading = Tree.read(f.key(), yaml);
-    if (reading instanceof TreeReading.Readable r) {
+    if (reading instanceof TreeReading.Legible r) {
       return Rebased.node(r.tree().root(), parent.place(), parent.trail().key(f.key()));
     }
     throw new IllegalStateException(f.key() + " has a usual value that is no YAML: " + yaml);

@@ -45,7 +45,7 @@ public final class TextEdit {
     Splice splice = splice(change);
     String name = tree.source().name();
     TreeReading reading = Tree.read(name, splice.in(layout.text()));
-    if (reading instanceof TreeReading.Readable r
+    if (reading instanceof TreeReading.Legible r
         && Meaning.of(r.tree().root()).equals(splice.meaning())) {
       return new Edit.Done(r.tree());
     }
@@ -77,7 +77,7 @@ public final class TextEdit {
   /** What a value will mean, if it is YAML on one line and nothing else, no comment either. */
   private static Meaning meaning(String yaml) throws No {
     boolean line = !yaml.isBlank() && !yaml.contains("\n") && !yaml.contains("\r");
-    if (line && Tree.read("value", yaml) instanceof TreeReading.Readable r) {
+    if (line && Tree.read("value", yaml) instanceof TreeReading.Legible r) {
       Node root = r.tree().root();
       if (root.span().from() == 0 && root.span().to() == yaml.length()) {
         return Meaning.of(root);

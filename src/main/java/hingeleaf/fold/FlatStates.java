@@ -3,40 +3,50 @@ package hingeleaf.fold;
 import hingeleaf.card.Flats;
 import hingeleaf.card.Joint;
 import hingeleaf.card.MadeCard;
-import hingeleaf.card.Mechanism;
+import hingeleaf.card.Panel;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
 import hingeleaf.geom.Box;
-import hingeleaf.geom.Rigid;
+import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /**
- * The ways in which a card of stacked frames lies flat: every stage leaning one way or the other.
+ * The ways in which a card lies flat, found by the engine and ranked as a maker would take them.
  *
- * <p>Closed form of the shearing stage (parallelogram four-bar, elementary): the two sides of a
- * stage turn together by theta from upright, everything in front moves with them without turning.
- * Every pattern of leans is counted and its footprint found; piles are worked out for the best few
- * only.
+ * <p>Every combination of the ways of its independent parts is counted. Up to {@value #MOST_TRIED}
+ * combinations each is posed and its footprint found; of more, that many of the least moves. Piles
+ * are worked out for the few that are listed only.
  */
 public final class FlatStates {
-  private static final double QUARTER = Math.PI / 2;
+  private static final int MOST_TRIED = 4096;
 
-  /** How far before flat the order of layers is read, rad. */
-  private static final double NEARLY_RAD = 0.01;
+  /** The search's budget: some hundred times what twelve stages need. */
+  private static final long STEPS = 4_000_000;
+
+  /** How far before flat the order of layers is read, as a share of the way there. */
+  private static final double NEARLY = 1 - 0.01 / (Math.PI / 2);
 
   private final MadeCard made;
-  private final List<String> stages;
+  private final Linkage linkage;
+  private final Rests rests;
 
   private FlatStates(MadeCard made) {
     this.made = made;
-    this.stages =
-        made.card().pieces().stream()
-            .filter(p -> p.scores().stream().anyMatch(s -> s.name().startsWith("side-")))
-            .map(p -> p.id())
-            .toList();
+    this.linkage = Linkage.of(made.mechanism(), Budget.of(STEPS));
+    this.rests = flat(linkage.rests(false, Budget.of(STEPS)));
+  }
+
+  /** Only what lies flat: parts that rest at an angle keep those ways in the engine's own list. */
+  private static Rests flat(Rests all) {
+    List<Rests.Choice> choices = new ArrayList<>();
+    for (Rests.Choice c : all.choices()) {
+      List<RestState> flat = c.ways().stream().filter(RestState::coplanar).toList();
+      choices.add(new Rests.Choice(c.joints(), flat.isEmpty() ? c.ways() : flat));
+    }
+    return new Rests(all.complete(), choices);
   }
 
   /**
@@ -48,158 +58,96 @@ public final class FlatStates {
     return new FlatStates(made).flats(listed);
   }
 
-  /**
-   * The way from the made card to nearly flat, leaning as told: it ends where the papers of the
-   * shallowest stage begin to touch, since these poses carry no thickness.
-   *
-   * @param leans for each stage, -1 or 1; none for a card that has no stages
-   * @param steps how many poses after the made one, at least 1
-   * @return {@code steps + 1} poses, the made one first
-   */
-  public static List<Posed> motion(MadeCard made, List<Integer> leans, int steps) {
-    FlatStates states = new FlatStates(made);
-    double last = leans.isEmpty() ? 0 : states.lastBeforeTouching();
-    List<Posed> poses = new ArrayList<>();
-    for (int i = 0; i <= steps; i++) {
-      poses.add(states.sheared(leans, last * i / steps));
-    }
-    return poses;
-  }
-
-  /** The shear at which the shallowest side stands three papers high, rad. */
-  private double lastBeforeTouching() {
-    double thick = 0;
-    double shallow = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < made.panels().size(); i++) {
-      thick = Math.max(thick, made.mechanism().facets().get(i).thickness());
-      if (made.panels().get(i).name().startsWith("side-")) {
-        Box box = made.panels().get(i).region().box();
-        shallow = Math.min(shallow, Math.min(box.width(), box.height()));
-      }
-    }
-    return Math.acos(Math.min(1, 3 * thick / shallow));
-  }
-
-  private record Pattern(List<Integer> leans, double width, double height, int pushes) {}
+  private record Pattern(int[] pick, List<Integer> leans, double area, int pushes) {}
 
   private Flats flats(int listed) {
-    int n = stages.size();
-    if (n == 0) {
-      Posed made = Poses.still(this.made.mechanism());
-      return new Flats(true, 1, List.of(rest(List.of(), made, made)));
-    }
     List<Pattern> patterns = new ArrayList<>();
-    for (int bits = 0; bits < 1 << n; bits++) {
-      List<Integer> leans = new ArrayList<>();
-      for (int k = 0; k < n; k++) {
-        leans.add((bits >> k & 1) == 0 ? -1 : 1);
-      }
-      patterns.add(pattern(leans));
+    for (int[] pick : rests.ranked((choice, way) -> 0, MOST_TRIED)) {
+      patterns.add(pattern(pick));
     }
     patterns.sort(
-        Comparator.comparingLong((Pattern p) -> Math.round(p.width * p.height))
+        Comparator.comparingLong((Pattern p) -> Math.round(p.area))
             .thenComparingInt(Pattern::pushes)
             .thenComparing(p -> p.leans().toString().replace("-1", "0")));
-    List<Rest> rests = new ArrayList<>();
+    List<Rest> best = new ArrayList<>();
     for (Pattern p : patterns.subList(0, Math.min(listed, patterns.size()))) {
-      rests.add(rest(p.leans, sheared(p.leans, QUARTER), sheared(p.leans, QUARTER - NEARLY_RAD)));
+      best.add(rest(p));
     }
-    rests.sort(
+    best.sort(
         Comparator.comparingLong((Rest r) -> Math.round(r.width() * r.height()))
             .thenComparingLong(r -> Math.round(r.rigid() * 1000)));
-    return new Flats(true, 1L << n, rests);
+    boolean all = rests.complete() && rests.count() <= MOST_TRIED;
+    return new Flats(all, (long) rests.count(), best);
   }
 
-  private Rest rest(List<Integer> leans, Posed flat, Posed nearly) {
-    Box box = Piles.footprint(made, flat);
-    Piles.Pile pile = Piles.of(made, flat, nearly);
-    String held = pile.chain().isEmpty() ? "" : pile.chain().get(pile.chain().size() - 1);
-    return new Rest(flat, leans, box.width(), box.height(), pile.limp(), pile.rigid(), held);
-  }
-
-  private Pattern pattern(List<Integer> leans) {
-    Box box = Piles.footprint(made, sheared(leans, QUARTER));
+  private Pattern pattern(int[] pick) {
+    Posed posed = linkage.rest(rests, pick);
+    Box box = Piles.footprint(made, posed);
+    List<Integer> leans = leans(pick);
     int pushes = 1;
     for (int i = 1; i < leans.size(); i++) {
       pushes += leans.get(i).equals(leans.get(i - 1)) ? 0 : 1;
     }
-    return new Pattern(leans, box.width(), box.height(), pushes);
+    return new Pattern(pick, leans, box.width() * box.height(), pushes);
   }
 
-  /** Every stage sheared by theta from upright, each its way: 1 leans right (or up), -1 left. */
-  Posed sheared(List<Integer> leans, double theta) {
-    Mechanism m = made.mechanism();
-    List<Double> values = new ArrayList<>();
-    for (Joint j : m.joints()) {
-      values.add(j.match(h -> turn(h, leans, theta), s -> 0.0, p -> 0.0));
+  private Rest rest(Pattern p) {
+    Posed flat = linkage.rest(rests, p.pick);
+    double[] values = flat.values().stream().mapToDouble(v -> v * NEARLY).toArray();
+    Box box = Piles.footprint(made, flat);
+    Piles.Pile pile = Piles.of(made, flat, linkage.at(values));
+    String held = pile.chain().isEmpty() ? "" : pile.chain().get(pile.chain().size() - 1);
+    return new Rest(flat, p.leans, box.width(), box.height(), pile.limp(), pile.rigid(), held);
+  }
+
+  /**
+   * Which way each part goes: the way in which the last panel of its piece moves when only this
+   * part moves, -1 to the left (or down), 1 to the right (or up).
+   */
+  private List<Integer> leans(int[] pick) {
+    List<Integer> leans = new ArrayList<>();
+    for (int c = 0; c < rests.choices().size(); c++) {
+      leans.add(lean(c, pick[c]));
     }
-    return Poses.of(m, values);
+    return leans;
   }
 
-  /** The rotation of b relative to a about the hinge, from how far each of them turns. */
-  private double turn(Joint.Hinge h, List<Integer> leans, double theta) {
-    Vec3 u = h.to().minus(h.from()).unit();
-    double about = u.y() - u.x(); // leaning right turns about +y, leaning up about -x
-    return Math.signum(about) * theta * (lean(h.b(), leans) - lean(h.a(), leans));
-  }
+  private final List<List<Integer>> known = new ArrayList<>();
 
-  private int lean(int facet, List<Integer> leans) {
-    String panel = made.panels().get(facet).name();
-    return panel.startsWith("side-")
-        ? leans.get(stages.indexOf(made.panels().get(facet).piece()))
-        : 0;
-  }
-
-  /** Motions of a mechanism from the values of its joints. */
-  static final class Poses {
-    private Poses() {}
-
-    static Posed still(Mechanism m) {
-      return new Posed(
-          m.facets().stream().map(f -> Rigid.IDENTITY).toList(),
-          m.joints().stream().map(j -> 0.0).toList(),
-          0);
+  private int lean(int choice, int way) {
+    while (known.size() <= choice) {
+      int next = known.size();
+      Rests.Choice c = rests.choices().get(next);
+      known.add(c.ways().stream().map(w -> lean(c, w)).toList());
     }
+    return known.get(choice).get(way);
+  }
 
-    /** From the fixed facets outwards, over glue and joints; the first way to a facet counts. */
-    static Posed of(Mechanism m, List<Double> values) {
-      Rigid[] motion = new Rigid[m.facets().size()];
-      m.fixed().forEach(f -> motion[f] = Rigid.IDENTITY);
-      boolean moved = true;
-      while (moved) {
-        moved = false;
-        for (Mechanism.Bond b : m.bonds()) {
-          moved |= carry(motion, b.a(), b.b(), Rigid.IDENTITY);
-          moved |= carry(motion, b.b(), b.a(), Rigid.IDENTITY);
-        }
-        for (int j = 0; j < m.joints().size(); j++) {
-          if (m.joints().get(j) instanceof Joint.Hinge h) {
-            moved |= carry(motion, h.a(), h.b(), Rigid.rotation(h.from(), h.to(), values.get(j)));
-            moved |= carry(motion, h.b(), h.a(), Rigid.rotation(h.from(), h.to(), -values.get(j)));
-          }
-        }
+  private int lean(Rests.Choice c, RestState way) {
+    double[] values = new double[made.mechanism().joints().size()];
+    for (int i = 0; i < values.length && i < c.joints().size(); i++) {
+      values[c.joints().get(i)] = way.values().get(i);
+    }
+    Posed posed = linkage.at(values);
+    double most = 0;
+    for (int j : c.joints()) {
+      Joint joint = made.mechanism().joints().get(j);
+      for (int facet : new int[] {joint.a(), joint.b()}) {
+        double moved = moved(facet, posed);
+        most = Math.abs(moved) > Math.abs(most) ? moved : most;
       }
-      return new Posed(List.of(motion), values, gap(m, motion));
     }
+    return most < 0 ? -1 : 1;
+  }
 
-    private static boolean carry(Rigid[] motion, int from, int to, Rigid by) {
-      if (motion[from] == null || motion[to] != null) {
-        return false;
-      }
-      motion[to] = by.then(motion[from]);
-      return true;
-    }
-
-    private static double gap(Mechanism m, Rigid[] motion) {
-      double gap = 0;
-      for (Joint j : m.joints()) {
-        if (j instanceof Joint.Hinge h) {
-          gap =
-              Math.max(gap, motion[h.a()].apply(h.from()).distance(motion[h.b()].apply(h.from())));
-          gap = Math.max(gap, motion[h.a()].apply(h.to()).distance(motion[h.b()].apply(h.to())));
-        }
-      }
-      return gap;
-    }
+  /** How far the middle of a panel goes sideways: along x, or along y where that is more. */
+  private double moved(int facet, Posed posed) {
+    Panel p = made.panels().get(facet);
+    Vec2 middle = p.region().box().centre();
+    Vec3 from = p.made().apply(middle);
+    Vec3 to = posed.motions().get(facet).apply(from);
+    double x = to.x() - from.x();
+    double y = to.y() - from.y();
+    return Math.abs(x) >= Math.abs(y) ? x : y;
   }
 }

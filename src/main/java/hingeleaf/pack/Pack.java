@@ -3,7 +3,9 @@ package hingeleaf.pack;
 import hingeleaf.card.Card;
 import hingeleaf.card.Flats;
 import hingeleaf.card.MadeCard;
+import hingeleaf.card.Panel;
 import hingeleaf.card.Posed;
+import hingeleaf.card.Rest;
 import hingeleaf.design.DesignDocument;
 import hingeleaf.design.Node;
 import hingeleaf.finding.Level;
@@ -11,6 +13,8 @@ import hingeleaf.finding.Place;
 import hingeleaf.finding.Problem;
 import hingeleaf.fold.FlatStates;
 import hingeleaf.fold.FoldForward;
+import hingeleaf.fold.FoldWay;
+import hingeleaf.geom.Box;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.ScoreChart;
 import hingeleaf.plan.WorkPlan;
@@ -35,6 +39,9 @@ import org.jspecify.annotations.Nullable;
  * throw {@link IllegalStateException} where the design gave none; ask {@link #blocked} first.
  */
 public final class Pack {
+  /** Poses between made and flat: enough that a straight line between two looks round. */
+  private static final int WAY_STEPS = 24;
+
   private final Inputs in;
   private final Kept<Structures.Built> built;
   private final Kept<MadeCard> made;
@@ -108,15 +115,41 @@ public final class Pack {
     return flats.get();
   }
 
+  /** The way from the made card to its best rest, in even steps; the made pose alone if none. */
+  public List<Posed> wayToBestRest() {
+    List<Posed> way = new ArrayList<>();
+    for (Rest best : flats().states().stream().limit(1).toList()) {
+      way.addAll(FoldWay.between(made(), best, WAY_STEPS));
+    }
+    return way;
+  }
+
   /**
-   * How the card goes from made to one of its rests, as far as its paper lets it.
+   * The way from the made card to one of its rests, as far as its papers let it: these poses carry
+   * no thickness, so they end where the papers of the shallowest side begin to touch.
    *
    * @param rest index among {@link #flats}
-   * @param steps how many moments after the made one, evenly spaced; at least 1
+   * @param steps about how many moments after the made one; at least 1
    * @throws IndexOutOfBoundsException if there is no such rest
    */
-  public List<Posed> motion(int rest, int steps) {
-    return FlatStates.motion(made(), flats().states().get(rest).leans(), steps);
+  public List<Posed> way(int rest, int steps) {
+    List<Posed> way = FoldWay.between(made(), flats().states().get(rest), steps);
+    int last = (int) Math.floor((way.size() - 1) * beforeTouching());
+    return List.copyOf(way.subList(0, Math.max(1, last) + 1));
+  }
+
+  /** The share of the way to flat at which the shallowest side stands three papers high. */
+  private double beforeTouching() {
+    double thick = 0;
+    double shallow = Double.POSITIVE_INFINITY;
+    for (Panel p : made().panels()) {
+      thick = Math.max(thick, card().piece(p.piece()).stock().thickness());
+      if (p.name().startsWith("side-")) {
+        Box box = p.region().box();
+        shallow = Math.min(shallow, Math.min(box.width(), box.height()));
+      }
+    }
+    return Math.acos(Math.min(1, 3 * thick / shallow)) / (Math.PI / 2);
   }
 
   public CutList cuts() {

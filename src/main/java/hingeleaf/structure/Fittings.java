@@ -29,7 +29,7 @@ final class Fittings {
   /** How much of the frame's own card a mat shows around an opening when nobody says otherwise. */
   static final double REVEAL_MM = 3;
 
-  /** A part with less bearing than this falls off: a pad of foam 4 mm square. */
+  /** A part with less bearing than this, or than a fifth of itself, falls off: a 4 mm pad. */
   static final double LEAST_BEARING_MM2 = 16;
 
   private static final Vec2 ALONG = new Vec2(1, 0);
@@ -258,7 +258,7 @@ final class Fittings {
             new Label("panel", insideOf(shape)),
             c.origin());
     List<Region> bearing = bearing(c.on(), placed);
-    if (Overlay.area(bearing) < LEAST_BEARING_MM2) {
+    if (Overlay.area(bearing) < Math.min(LEAST_BEARING_MM2, shape.area() / 5)) {
       card.report(nothingToGlueTo(c));
       return;
     }

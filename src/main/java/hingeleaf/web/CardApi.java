@@ -182,7 +182,7 @@ final class CardApi {
               JsonOut.object(
                   out ->
                       SceneJson.motion(
-                          out, pack.motion(rest, STEPS), pack.made().panels().size())));
+                          out, pack.way(rest, STEPS), pack.made().panels().size())));
         });
   }
 

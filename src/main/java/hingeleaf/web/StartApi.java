@@ -119,7 +119,7 @@ final class StartApi {
                     out.group("scene", o -> SceneJson.write(o, pack));
                     out.group(
                         "motion",
-                        o -> SceneJson.motion(o, pack.motion(0, 24), pack.made().panels().size()));
+                        o -> SceneJson.motion(o, pack.way(0, 24), pack.made().panels().size()));
                   });
             }));
   }

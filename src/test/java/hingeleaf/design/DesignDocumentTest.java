@@ -87,7 +87,7 @@ class DesignDocumentTest {
   @Test
   void usualValues_holdWhereTheFileIsSilentAndAreNotGiven() {
     Values mat = document(TestForms.FAIR_WINDS).mats().get(0);
-    assertThat(mat.mm("border")).isEqualTo(2);
+    assertThat(mat.mm("border")).isEqualTo(1);
     assertThat(mat.given("border")).isFalse();
     assertThat(mat.has("width")).isFalse();
     assertThat(mat.path("width")).isEqualTo("mats[0].width");

@@ -260,7 +260,7 @@ class TextEditTest {
           made++;
           tree = done.tree();
           assertThat(tree.source().text()).contains("# ⛵ my card 😀");
-          assertThat(Tree.read("x", tree.source().text())).isInstanceOf(TreeReading.Readable.class);
+          assertThat(Tree.read("x", tree.source().text())).isInstanceOf(TreeReading.Legible.class);
         }
       }
     }

@@ -1,96 +1,158 @@
 package hingeleaf.paper.figure;
 
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Region;
 import hingeleaf.geom.Vec2;
 import hingeleaf.paper.Drawing;
+import hingeleaf.paper.Hatch;
 import hingeleaf.paper.Look;
 import hingeleaf.paper.Mark;
 import hingeleaf.paper.Path;
 import hingeleaf.paper.Pen;
-import hingeleaf.sight.View;
-import hingeleaf.sight.VisibleLine;
-import hingeleaf.sight.VisiblePolygon;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
- * Inks a view of the card: papers in their own colours, shaded by how they face, outlines heavier
- * than inner folds. What is seen was decided by {@code sight}; nothing is hidden here.
+ * Inks what is seen of a card: areas from back to front, then lines. Nothing is hidden here; what
+ * comes in is what is visible.
  */
 public final class CardPicture {
-  private static final double MARGIN = 0.06;
+  /** What an area is made of. */
+  public enum Kind {
+    PAPER,
+    INK,
+    GLUE,
+    WINDOW
+  }
 
-  /** A face seen edge-on is darkened by this share. */
-  private static final double SHADE = 0.32;
-
-  private CardPicture() {}
-
-  /** How a picture is inked. */
-  public enum Manner {
-    /** In the papers' colours, for screens and covers. */
-    PAPERS,
-    /** White paper, new pieces toned, glue hatched: for the steps of a plan. */
-    LINES
+  /** How heavily a line is drawn, heaviest first. */
+  public enum Stroke {
+    SILHOUETTE,
+    EDGE,
+    INNER
   }
 
   /**
-   * The picture, as large as fits.
+   * A visible area.
    *
-   * @param width most that it may have, mm
-   * @param height most that it may have, mm
+   * @param region in view coordinates, mm, y up
+   * @param colour {@code #rrggbb} of the paper or ink
+   * @param facing cosine between the face's normal and the line of sight, 0 to 1
+   * @param fresh whether it belongs to what is new at this step
    */
-  public static Drawing of(View view, String title, double width, double height, Manner manner) {
-    Box box = view.box();
-    double room = Math.max(box.width(), box.height()) * MARGIN;
-    double scale = Math.min(width / (box.width() + 2 * room), height / (box.height() + 2 * room));
-    Vec2 corner = new Vec2(box.minX() - room, box.minY() - room);
-    List<Mark> marks = new ArrayList<>();
-    view.polygons().forEach(p -> marks.add(fill(p, manner, corner, scale)));
-    view.lines().forEach(l -> marks.add(stroke(l, corner, scale)));
-    return Drawing.plain(
-        (box.width() + 2 * room) * scale, (box.height() + 2 * room) * scale, title, marks);
-  }
+  public record Area(Region region, Kind kind, String colour, double facing, boolean fresh) {}
 
-  private static Mark fill(VisiblePolygon p, Manner manner, Vec2 corner, double scale) {
-    Path path = Path.of(p.region().map(v -> v.minus(corner).times(scale)));
-    return new Mark.Fill(path, manner == Manner.PAPERS ? paper(p) : plain(p));
-  }
-
-  private static String paper(VisiblePolygon p) {
-    if (p.kind() == VisiblePolygon.Kind.GLUE) {
-      return "#d9d3c4";
+  /** A visible line, in view coordinates, mm, y up; two points or more. */
+  public record Line(List<Vec2> points, boolean closed, Stroke stroke) {
+    public Line {
+      points = List.copyOf(points);
     }
-    return p.kind() == VisiblePolygon.Kind.INK ? p.colour() : shaded(p.colour(), p.facing());
   }
 
-  private static String plain(VisiblePolygon p) {
-    return switch (p.kind()) {
-      case PAPER -> shaded(p.fresh() ? "#f0dccb" : "#ffffff", p.facing());
-      case INK -> "#9a9c9e";
-      case GLUE -> "#c9825f";
-      case WINDOW -> "#eef4f6";
+  /** How a card is inked. */
+  public enum Manner {
+    /** In the colours of its papers, shaded by facing. */
+    COLOUR,
+    /** White paper, the new piece toned, for steps: clear in black and white. */
+    STEP
+  }
+
+  private static final double MARGIN = 4;
+  private static final String FRESH = "#f6e5d9";
+  private static final Pen SILHOUETTE = new Pen(0.5, List.of(), Look.INK, true);
+  private static final Pen GLUE = Pen.solid(0.25, Look.ACCENT);
+  private static final Pen GLINT = new Pen(0.35, List.of(), "#dfe8ea", true);
+
+  private final Manner manner;
+  private final double scale;
+  private final UnaryOperator<Vec2> place;
+  private final List<Mark> marks = new ArrayList<>();
+
+  private CardPicture(Manner manner, double scale, UnaryOperator<Vec2> place) {
+    this.manner = manner;
+    this.scale = scale;
+    this.place = place;
+  }
+
+  /** All that goes into a picture; {@code ground} is what the card stands on, empty for none. */
+  public record View(List<Area> areas, List<Line> lines, List<Region> ground, Box box) {
+    public View {
+      areas = List.copyOf(areas);
+      lines = List.copyOf(lines);
+      ground = List.copyOf(ground);
+    }
+  }
+
+  /**
+   * The picture, as large as fits and no larger than life.
+   *
+   * @param width most that it may have, mm, more than 20
+   * @param height most that it may have, mm, more than 20
+   * @param background of the picture, for the shadow to run out into
+   */
+  public static Drawing of(
+      View view, String title, Manner manner, double width, double height, String background) {
+    return of(view, title, manner, fit(view.box(), width, height, 1), background);
+  }
+
+  /** The picture for a screen: as large as fits, however small the card is. */
+  public static Drawing filling(
+      View view, String title, Manner manner, double width, double height, String background) {
+    double scale = fit(view.box(), width, height, Double.MAX_VALUE);
+    Drawing tight = of(view, title, manner, scale, background);
+    Vec2 middle = new Vec2((width - tight.width()) / 2, (height - tight.height()) / 2);
+    return Drawing.plain(width, height, title, tight.marksMoved(middle));
+  }
+
+  private static double fit(Box box, double width, double height, double most) {
+    double across = (width - 2 * MARGIN) / Math.max(box.width(), 1);
+    double up = (height - 2 * MARGIN) / Math.max(box.height(), 1);
+    return Math.min(most, Math.min(across, up));
+  }
+
+  private static Drawing of(
+      View view, String title, Manner manner, double scale, String background) {
+    Box box = view.box();
+    UnaryOperator<Vec2> place =
+        p -> new Vec2((p.x() - box.minX()) * scale + MARGIN, (p.y() - box.minY()) * scale + MARGIN);
+    CardPicture picture = new CardPicture(manner, scale, place);
+    if (manner == Manner.COLOUR) {
+      for (Region ground : view.ground()) {
+        picture.marks.addAll(Shadow.of(ground.map(place), 7 * scale, background));
+      }
+    }
+    view.areas().forEach(picture::area);
+    view.lines().forEach(picture::line);
+    return Drawing.plain(
+        box.width() * scale + 2 * MARGIN, box.height() * scale + 2 * MARGIN, title, picture.marks);
+  }
+
+  private void area(Area a) {
+    Region region = a.region().map(place);
+    switch (a.kind()) {
+      case PAPER -> marks.add(new Mark.Fill(Path.of(region), paper(a)));
+      case INK -> marks.add(new Mark.Fill(Path.of(region), a.colour()));
+      case GLUE -> marks.add(new Mark.Stroke(Hatch.of(region, 1.5), GLUE));
+      case WINDOW -> marks.add(new Mark.Stroke(Hatch.of(region, 6 * Math.min(1, scale)), GLINT));
+    }
+  }
+
+  private String paper(Area a) {
+    return switch (manner) {
+      case COLOUR -> Tone.shaded(a.colour(), 0.74 + 0.26 * a.facing());
+      case STEP -> Tone.shaded(a.fresh() ? FRESH : "#ffffff", 0.92 + 0.08 * a.facing());
     };
   }
 
-  /** Darker the more a face turns away; the same everywhere on it, as flat paper is. */
-  private static String shaded(String colour, double facing) {
-    double keep = 1 - SHADE * (1 - Math.max(0, Math.min(1, facing)));
-    int rgb = Integer.parseInt(colour.substring(1), 16);
-    int r = (int) Math.round((rgb >> 16 & 255) * keep);
-    int g = (int) Math.round((rgb >> 8 & 255) * keep);
-    int b = (int) Math.round((rgb & 255) * keep);
-    return String.format(java.util.Locale.ROOT, "#%02x%02x%02x", r, g, b);
-  }
-
-  private static Mark stroke(VisibleLine l, Vec2 corner, double scale) {
-    Path path =
-        Path.line(l.at().from().minus(corner).times(scale), l.at().to().minus(corner).times(scale));
+  private void line(Line line) {
+    List<Vec2> points = line.points().stream().map(place).toList();
     Pen pen =
-        switch (l.stroke()) {
-          case SILHOUETTE -> Pen.EDGE;
-          case EDGE -> Pen.FINE_EDGE;
-          case INNER -> new Pen(0.13, List.of(), Look.QUIET, true);
+        switch (line.stroke()) {
+          case SILHOUETTE -> SILHOUETTE;
+          case EDGE -> Pen.EDGE;
+          case INNER -> Pen.FINE_EDGE;
         };
-    return new Mark.Stroke(path, pen);
+    marks.add(new Mark.Stroke(new Path(List.of(points), line.closed()), pen));
   }
 }

@@ -4,6 +4,7 @@ import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
+import hingeleaf.card.Posed;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
@@ -11,7 +12,9 @@ import hingeleaf.paper.Fonts;
 import hingeleaf.paper.Lengths;
 import hingeleaf.paper.Look;
 import hingeleaf.paper.PaperSize;
+import hingeleaf.paper.dxf.PieceDxf;
 import hingeleaf.paper.figure.CardPicture;
+import hingeleaf.paper.glb.CardGlb;
 import hingeleaf.paper.json.PackJson;
 import hingeleaf.paper.pdf.PdfWriter;
 import hingeleaf.paper.raster.PngWriter;
@@ -46,8 +49,10 @@ public final class PackFiles {
     all.put("templates.pdf", files.templates());
     for (CutList.Line line : pack.cuts().lines()) {
       String name = "pieces/" + fileName(line.pieces().get(0));
+      all.put(name + ".dxf", PieceDxf.write(line.piece()).getBytes(StandardCharsets.US_ASCII));
       all.put(name + ".svg", PieceSvg.write(line.piece()).getBytes(StandardCharsets.UTF_8));
     }
+    all.put("card.glb", files.solid());
     all.put("picture.png", files.picture());
     all.put("pack.json", PackJson.text(pack).getBytes(StandardCharsets.UTF_8));
     return all;
@@ -90,9 +95,27 @@ public final class PackFiles {
     return patches;
   }
 
+  /** The card in three dimensions, folding to its best rest in two seconds. */
+  private byte[] solid() {
+    List<Double> times = new ArrayList<>();
+    List<Posed> poses = new ArrayList<>();
+    List<Posed> way = pack.wayToBestRest();
+    for (int i = 0; i < way.size(); i++) {
+      times.add(2.0 * i / Math.max(1, way.size() - 1));
+      poses.add(way.get(i));
+    }
+    return CardGlb.write(pack.made(), times, poses);
+  }
+
   private byte[] picture() {
     Drawing drawing =
-        CardPicture.of(pack.aslant(), pack.title(), 200, 200, CardPicture.Manner.PAPERS);
+        CardPicture.filling(
+            SeenCard.of(pack.aslant()),
+            pack.title(),
+            CardPicture.Manner.COLOUR,
+            200,
+            150,
+            Look.PAPER);
     return PngWriter.write(drawing, PICTURE_PIXELS, Look.PAPER, fonts);
   }
 

@@ -59,7 +59,13 @@ final class PlanBook {
   private void opening(List<Block> all) {
     all.add(new Block.Heading(1, pack.title()));
     Drawing picture =
-        CardPicture.of(pack.aslant(), "the made card", 78, 80, CardPicture.Manner.PAPERS);
+        CardPicture.of(
+            SeenCard.of(pack.aslant()),
+            "the made card",
+            CardPicture.Manner.COLOUR,
+            78,
+            80,
+            "#ffffff");
     List<Block> facts = new ArrayList<>();
     facts.add(Block.Paragraph.of(summary()));
     facts.add(

@@ -41,8 +41,12 @@ record Caption(List<String> names, List<String> facts) {
     // What belongs together stays together where a line ends.
     String facts =
         parts.stream().map(p -> p.replace(' ', '\u00a0')).collect(Collectors.joining(" · "));
+    // Two lines at most, whatever somebody called it.
+    String name =
+        Wrapping.shortened(
+            template.piece().name(), Weight.SEMIBOLD, Look.SMALL, 1.6 * width, style.fonts());
     return new Caption(
-        Wrapping.lines(template.piece().name(), Weight.SEMIBOLD, Look.SMALL, width, style.fonts()),
+        Wrapping.lines(name, Weight.SEMIBOLD, Look.SMALL, width, style.fonts()),
         Wrapping.lines(facts, Weight.REGULAR, Look.SMALL, width, style.fonts()));
   }
 

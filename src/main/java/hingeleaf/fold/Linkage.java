@@ -1,0 +1,299 @@
+package hingeleaf.fold;
+
+import hingeleaf.card.Joint;
+import hingeleaf.card.Mechanism;
+import hingeleaf.card.Posed;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A mechanism made ready to be moved: what moves as one, its loops, and what they leave free.
+ *
+ * <p>Values are rad, or mm for sliders, 0 in the reference pose. Immutable from outside; keeps what
+ * it found out about its freedoms, so one thread at a time.
+ */
+public final class Linkage {
+  private final Mechanism mechanism;
+  private final Bodies bodies;
+  private final BodyGraph graph;
+  private final Axes axes;
+  private final List<Loop> loops;
+  private final List<Part> parts;
+  private final Freedom[] freedoms;
+  private final Poser poser;
+
+  private Linkage(Mechanism mechanism, Budget budget) {
+    this.mechanism = mechanism;
+    bodies = new Bodies(mechanism);
+    graph = new BodyGraph(mechanism, bodies);
+    axes = new Axes(mechanism);
+    loops = new ArrayList<>();
+    for (CycleBasis.Cycle c : CycleBasis.of(graph, budget)) {
+      loops.add(Loops.of(c.edges(), c.signs(), axes));
+    }
+    parts = Part.split(graph.edges, loops);
+    freedoms = new Freedom[parts.size()];
+    poser = new Poser(mechanism, bodies, graph, axes);
+  }
+
+  /**
+   * @param budget bounds the search for loops
+   * @throws IllegalArgumentException if the budget does not suffice, or a joint has no direction
+   */
+  public static Linkage of(Mechanism mechanism, Budget budget) {
+    try {
+      return new Linkage(mechanism, budget);
+    } catch (Budget.Spent e) {
+      throw new IllegalArgumentException(
+          "the loops of " + mechanism.joints().size() + " joints are too many to find", e);
+    }
+  }
+
+  /** Panels that are glued count as one body; fixed panels that are not glued count each. */
+  public int bodies() {
+    return bodies.glued;
+  }
+
+  /** Independent loops of joints. */
+  public int loops() {
+    return loops.size();
+  }
+
+  Mechanism mechanism() {
+    return mechanism;
+  }
+
+  /** Index of a joint by id. */
+  int index(String id) {
+    for (int j = 0; j < graph.edges; j++) {
+      if (mechanism.joints().get(j).id().equals(id)) {
+        return j;
+      }
+    }
+    throw new IllegalArgumentException("there is no joint " + id);
+  }
+
+  List<Part> parts() {
+    return parts;
+  }
+
+  Axes axes() {
+    return axes;
+  }
+
+  /** Joints that are in no loop: each is a freedom of its own. */
+  int[] freeJoints() {
+    boolean[] looped = new boolean[graph.edges];
+    parts.forEach(p -> Arrays.stream(p.joints()).forEach(j -> looped[j] = true));
+    return java.util.stream.IntStream.range(0, graph.edges).filter(j -> !looped[j]).toArray();
+  }
+
+  Freedom freedom(int part, Budget budget) {
+    Freedom known = freedoms[part];
+    if (known == null) {
+      known = Freedom.of(parts.get(part), new double[graph.edges], budget);
+      freedoms[part] = known;
+    }
+    return known;
+  }
+
+  /**
+   * How many freedoms the mechanism has at a regular pose near the reference; where the reference
+   * is singular, such as a flat sheet, on the branch that has most.
+   *
+   * @throws IllegalArgumentException if the budget does not suffice to tell
+   */
+  public int mobility(Budget budget) {
+    try {
+      int sum = freeJoints().length;
+      for (int p = 0; p < parts.size(); p++) {
+        sum += freedom(p, budget).count(budget);
+      }
+      return sum;
+    } catch (Budget.Spent e) {
+      throw new IllegalArgumentException("this mechanism is too large to count its freedoms", e);
+    }
+  }
+
+  /**
+   * How many freedoms the mechanism has to first order in a pose; more than {@link #mobility} where
+   * the pose is singular.
+   */
+  public int freedomsAt(Posed pose) {
+    double[] q = pose.values().stream().mapToDouble(Double::doubleValue).toArray();
+    int sum = freeJoints().length;
+    for (Part p : parts) {
+      sum += Freedom.kernel(p, q, Budget.of(Long.MAX_VALUE)).length;
+    }
+    return sum;
+  }
+
+  /** Whether the reference pose is regular: what moves to first order really moves. */
+  public boolean regular(Budget budget) {
+    try {
+      boolean all = true;
+      for (int p = 0; p < parts.size(); p++) {
+        all &= freedom(p, budget).regular();
+      }
+      return all;
+    } catch (Budget.Spent e) {
+      return false;
+    }
+  }
+
+  /** The pose at given values, closed or not; its gap tells. */
+  public Posed at(double[] values) {
+    return poser.posed(values);
+  }
+
+  /**
+   * Brings joints to given values and closes all loops.
+   *
+   * <p>Without {@code near} the mechanism moves from the reference pose, every driven joint in
+   * proportion; freedoms that no drive settles stay as near to where they were as each step allows.
+   * Out of a singular reference it takes the branch on which the driven joints turn most compared
+   * with the others. With {@code near} the closed pose at or next to those values is meant, or, if
+   * none is next to them, the one reached from the reference that is nearest.
+   *
+   * @param targets values by joint id
+   * @param near rough values by joint id, for some or all joints
+   */
+  public Drive drive(Map<String, Double> targets, Map<String, Double> near, Budget budget) {
+    double[] target = spread(targets);
+    double[] rough = spread(near);
+    double[] q = new double[graph.edges];
+    try {
+      List<String> why = new ArrayList<>();
+      for (int j : freeJoints()) {
+        q[j] = !Double.isNaN(target[j]) ? target[j] : !Double.isNaN(rough[j]) ? rough[j] : 0;
+      }
+      for (int p = 0; p < parts.size(); p++) {
+        drivePart(p, target, rough, q, why, budget);
+      }
+      beyondGuides(target, why);
+      return new Drive(why.isEmpty(), String.join("; ", why), poser.posed(q));
+    } catch (Budget.Spent e) {
+      return new Drive(false, "this took more steps than allowed", poser.posed(q));
+    }
+  }
+
+  private void drivePart(
+      int p, double[] target, double[] rough, double[] q, List<String> why, Budget budget) {
+    Part part = parts.get(p);
+    double[] reference = new double[graph.edges];
+    PartDrive.Outcome o =
+        new PartDrive(part, axes, reference, target, rough, freedom(p, budget), budget).run();
+    for (int j : part.joints()) {
+      q[j] = o.q()[j];
+    }
+    if (!o.reached()) {
+      why.add(why(o, target, freedom(p, budget).rigid(budget)));
+    }
+  }
+
+  private String why(PartDrive.Outcome o, double[] target, boolean rigid) {
+    if (o.blocked() < 0) {
+      return "the loops do not close";
+    }
+    Joint joint = mechanism.joints().get(o.blocked());
+    double got = o.q()[o.blocked()];
+    String held = rigid ? " is held fast" : " gets no further with these drives";
+    return "fold "
+        + joint.id()
+        + " cannot be brought to "
+        + told(o.blocked(), target[o.blocked()])
+        + ": it"
+        + held
+        + ", the nearest is "
+        + told(o.blocked(), got);
+  }
+
+  private String told(int j, double value) {
+    return axes.slides[j]
+        ? String.format(Locale.ROOT, "%.6f mm", value)
+        : String.format(Locale.ROOT, "%.9f rad", value);
+  }
+
+  /** Sliders and pivots have stops; folds may be driven through closed in a thought experiment. */
+  private void beyondGuides(double[] target, List<String> why) {
+    for (int j = 0; j < target.length; j++) {
+      boolean stops = !(mechanism.joints().get(j) instanceof Joint.Hinge);
+      if (stops && (target[j] < axes.least[j] || target[j] > axes.most[j])) {
+        double nearest = Math.max(axes.least[j], Math.min(axes.most[j], target[j]));
+        why.add(
+            mechanism.joints().get(j).id()
+                + " cannot be brought to "
+                + told(j, target[j])
+                + ": it stops at "
+                + told(j, nearest));
+      }
+    }
+  }
+
+  /**
+   * The states in which the mechanism can lie: every freedom as far as paper, guides and loops let
+   * it go, or all folds open or closed.
+   *
+   * @param beyond whether to list also states behind others, through which no card passes
+   */
+  public Rests rests(boolean beyond, Budget budget) {
+    List<Rests.Choice> choices = new ArrayList<>();
+    boolean complete = true;
+    for (int p = 0; p < parts.size(); p++) {
+      Part part = parts.get(p);
+      try {
+        RestSearch.Found f =
+            new RestSearch(part, axes, freedom(p, budget), beyond, budget).run(graph.edges);
+        complete &= f.complete();
+        if (!f.ways().isEmpty()) {
+          choices.add(new Rests.Choice(Arrays.stream(part.joints()).boxed().toList(), f.ways()));
+        }
+      } catch (Budget.Spent e) {
+        complete = false;
+      }
+    }
+    for (int j : freeJoints()) {
+      choices.add(new Rests.Choice(List.of(j), freeWays(j)));
+    }
+    choices.sort(java.util.Comparator.comparingInt(c -> c.joints().get(0)));
+    return new Rests(complete, choices);
+  }
+
+  /** A joint outside all loops rests open flat, and at either end. */
+  private List<RestState> freeWays(int j) {
+    List<RestState> ways = new ArrayList<>();
+    double open = -axes.total[j];
+    if (!axes.slides[j] && !Double.isNaN(open)) {
+      ways.add(new RestState(List.of(open), (int) Math.signum(open), true, false));
+    }
+    for (double end : new double[] {axes.least[j], axes.most[j]}) {
+      double off = Math.abs(end - open);
+      boolean shut = Math.abs(Math.IEEEremainder(off, Math.PI)) < 1e-9;
+      if (Double.isFinite(end) && !(off < 1e-9)) {
+        ways.add(new RestState(List.of(end), (int) Math.signum(end), shut, false));
+      }
+    }
+    return ways.isEmpty() ? List.of(new RestState(List.of(0.0), 0, false, false)) : ways;
+  }
+
+  /**
+   * The pose of one combination of rests.
+   *
+   * @param pick for each choice of {@code rests} which of its ways, from 0
+   */
+  public Posed rest(Rests rests, int[] pick) {
+    return poser.posed(rests.values(graph.edges, pick));
+  }
+
+  private double[] spread(Map<String, Double> values) {
+    double[] out = new double[graph.edges];
+    for (int j = 0; j < out.length; j++) {
+      Double v = values.get(mechanism.joints().get(j).id());
+      out[j] = v == null ? Double.NaN : v;
+    }
+    return out;
+  }
+}

@@ -1,0 +1,96 @@
+package hingeleaf.paper.glb;
+
+import hingeleaf.card.Face;
+import hingeleaf.card.Join;
+import hingeleaf.card.MadeCard;
+import hingeleaf.card.Panel;
+import hingeleaf.card.Patch;
+import hingeleaf.card.Posed;
+import hingeleaf.geom.Rigid;
+import hingeleaf.stock.Stock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A made card, and its poses in time, as a GLB file. */
+public final class CardGlb {
+  private CardGlb() {}
+
+  /**
+   * The file's bytes.
+   *
+   * @param times in s, one for each pose; both empty for a still card in its made pose
+   */
+  public static byte[] write(MadeCard made, List<Double> times, List<Posed> poses) {
+    if (times.size() != poses.size()) {
+      throw new IllegalArgumentException(times.size() + " times for " + poses.size() + " poses");
+    }
+    List<Moment> moments = new ArrayList<>();
+    for (int i = 0; i < times.size(); i++) {
+      moments.add(new Moment(times.get(i), placed(made, poses.get(i))));
+    }
+    return GlbWriter.write(made.card().title(), solids(made), moments);
+  }
+
+  private static List<Rigid> placed(MadeCard made, Posed posed) {
+    List<Rigid> poses = new ArrayList<>();
+    for (int i = 0; i < made.panels().size(); i++) {
+      poses.add(made.panels().get(i).made().then(posed.motions().get(i)));
+    }
+    return poses;
+  }
+
+  /** The panels as boards, in the card's order. */
+  static List<Solid> solids(MadeCard made) {
+    Map<String, Double> lifts = lifts(made);
+    List<Solid> solids = new ArrayList<>();
+    for (Panel p : made.panels()) {
+      Stock stock = made.card().piece(p.piece()).stock();
+      solids.add(
+          new Solid(
+              p.piece(),
+              p.name(),
+              p.region(),
+              stock.thickness(),
+              lifts.getOrDefault(p.id(), 0.0),
+              stock.faces(),
+              stock.clear(),
+              p.made()));
+    }
+    return solids;
+  }
+
+  /**
+   * How far glued panels lie off their own planes. Folding knows no thickness, so glued faces share
+   * a plane; here the one that is laid on moves out by half of both papers, or the picture would
+   * flicker.
+   */
+  private static Map<String, Double> lifts(MadeCard made) {
+    Map<String, Double> lifts = new LinkedHashMap<>();
+    for (Join join : made.card().joins()) {
+      if (join instanceof Join.Glue glue) {
+        Patch a = glue.a();
+        Patch b = glue.b();
+        double apart = (thickness(made, a) + thickness(made, b)) / 2;
+        double base = lifts.getOrDefault(id(b), 0.0);
+        double outOfB = base * out(b.face()) + apart;
+        // The glued faces look at each other, so out of b is into a.
+        lifts.put(id(a), -outOfB * out(a.face()));
+      }
+    }
+    return lifts;
+  }
+
+  private static double out(Face face) {
+    return face == Face.FRONT ? 1 : -1;
+  }
+
+  private static double thickness(MadeCard made, Patch p) {
+    return made.card().piece(p.piece()).stock().thickness();
+  }
+
+  private static String id(Patch p) {
+    return p.piece() + "/" + p.panel();
+  }
+}

@@ -1,0 +1,34 @@
+package hingeleaf.paper.pack;
+
+import hingeleaf.paper.figure.CardPicture;
+import hingeleaf.sight.View;
+import java.util.List;
+
+/** From what sight found to see, to what a picture inks: the same areas and lines, no more. */
+final class SeenCard {
+  private SeenCard() {}
+
+  static CardPicture.View of(View view) {
+    List<CardPicture.Area> areas =
+        view.polygons().stream()
+            .map(
+                p ->
+                    new CardPicture.Area(
+                        p.region(),
+                        CardPicture.Kind.valueOf(p.kind().name()),
+                        p.colour(),
+                        p.facing(),
+                        p.fresh()))
+            .toList();
+    List<CardPicture.Line> lines =
+        view.lines().stream()
+            .map(
+                l ->
+                    new CardPicture.Line(
+                        List.of(l.at().from(), l.at().to()),
+                        false,
+                        CardPicture.Stroke.valueOf(l.stroke().name())))
+            .toList();
+    return new CardPicture.View(areas, lines, List.of(), view.box());
+  }
+}

@@ -1,0 +1,64 @@
+package hingeleaf.fold;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hingeleaf.card.Flats;
+import hingeleaf.card.MadeCard;
+import hingeleaf.card.Rest;
+import hingeleaf.structure.SampleStacks;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Flat states of cards, by the engine, against the closed form of a shearing stage. */
+class FlatStatesTest {
+  @Test
+  void engineAndClosedFormAgree_onEveryPatternListed() {
+    for (int frames = 1; frames <= 3; frames++) {
+      MadeCard made = SampleStacks.plain(150, 120, 12, 12, frames, 0.356);
+      Flats engine = FlatStates.of(made, 8);
+      Flats closed = ShearForm.of(made, 8);
+      assertThat(engine.count()).isEqualTo(1L << frames);
+      assertThat(engine.complete()).isTrue();
+      assertThat(engine.states()).hasSameSizeAs(closed.states());
+      for (Rest rest : engine.states()) {
+        Rest same =
+            closed.states().stream()
+                .filter(r -> r.leans().equals(rest.leans()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(rest.width()).isCloseTo(same.width(), within(1e-9));
+        assertThat(rest.height()).isCloseTo(same.height(), within(1e-9));
+        assertThat(rest.limp()).isCloseTo(same.limp(), within(1e-9));
+        assertThat(rest.rigid()).isCloseTo(same.rigid(), within(1e-9));
+      }
+    }
+  }
+
+  @Test
+  void leastFootprint_neverExceedsCardPlusTheLongestSide() {
+    // A folded carpenter's ruler fits twice its longest link (Hopcroft, Joseph & Whitesides, SIAM
+    // J.
+    // Comput. 14(2), 1985); the layers' offsets are such a ruler's joints, so the card's footprint
+    // stays within its width plus 2 x the deepest side. With equal sides, alternating needs one
+    // side.
+    MadeCard made = SampleStacks.plain(150, 150, 12, 12, 3, 0.356);
+    Rest best = FlatStates.of(made, 8).states().get(0);
+    assertThat(best.width()).isCloseTo(162, within(1e-9));
+    assertThat(best.width() - 150).isLessThanOrEqualTo(2 * 12);
+  }
+
+  @Test
+  void firstOfTheList_isSmallestThenThinnest() {
+    List<Rest> states = FlatStates.of(SampleStacks.plain(150, 150, 12, 12, 3, 0.3), 8).states();
+    for (int i = 1; i < states.size(); i++) {
+      double before = states.get(i - 1).width() * states.get(i - 1).height();
+      double here = states.get(i).width() * states.get(i).height();
+      assertThat(here).isGreaterThanOrEqualTo(before - 1);
+      if (Math.abs(here - before) < 0.5) {
+        assertThat(states.get(i).rigid()).isGreaterThanOrEqualTo(states.get(i - 1).rigid() - 1e-9);
+      }
+    }
+    assertThat(states.get(states.size() - 1).width()).isCloseTo(186, within(1e-9));
+  }
+}
