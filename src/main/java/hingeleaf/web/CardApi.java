@@ -51,6 +51,10 @@ final class CardApi {
     c.contentType("image/svg+xml; charset=utf-8").result(text);
   }
 
+  static boolean dark(Context c) {
+    return "dark".equals(c.queryParam("ground"));
+  }
+
   private void answer(Context c, Opened card, String told) {
     json(c, CardJson.text(card, told, desk.folder().drawings()));
   }
@@ -191,7 +195,7 @@ final class CardApi {
   }
 
   void picture(Context c) {
-    reckon(() -> svg(c, ResultJson.picture(open(c).whole())));
+    reckon(() -> svg(c, ResultJson.picture(open(c).whole(), dark(c))));
   }
 
   void design(Context c) {

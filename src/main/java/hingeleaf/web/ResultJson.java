@@ -9,16 +9,21 @@ import hingeleaf.paper.Lengths;
 import hingeleaf.paper.SeenPiece;
 import hingeleaf.paper.figure.CardPicture;
 import hingeleaf.paper.figure.ScoreChart;
+import hingeleaf.paper.pack.SeenCard;
 import hingeleaf.paper.svg.SvgWriter;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.Step;
-import hingeleaf.sight.View;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What comes out of a card, section by section; a section that is not there yet is left out. */
 final class ResultJson {
+  /** The grounds behind pictures, as the page's style has them. */
+  private static final String LIGHT = "#ece7dc";
+
+  private static final String DARK = "#2c2f31";
+
   private final JsonOut out;
   private final Pack pack;
   private final Fonts fonts;
@@ -116,11 +121,17 @@ final class ResultJson {
         });
   }
 
-  /** A picture of the made card, papers in their colours. */
-  static String picture(Pack pack) {
-    View view = pack.aslant();
+  /** A picture of the made card, papers in their colours, on the page's ground. */
+  static String picture(Pack pack, boolean dark) {
     return SvgWriter.write(
-        CardPicture.of(view, pack.title(), 120, 120, CardPicture.Manner.PAPERS), pack.title());
+        CardPicture.filling(
+            SeenCard.of(pack.aslant()),
+            pack.title(),
+            CardPicture.Manner.COLOUR,
+            160,
+            120,
+            dark ? DARK : LIGHT),
+        pack.title());
   }
 
   /** How a rest leans, for people. */

@@ -95,7 +95,11 @@ final class StartApi {
   private Pack example(Context c) {
     Examples.Example e = example(c.pathParam("name"));
     DesignDocument design = design(e.name(), Examples.design(e));
-    return desk.pack(design, design.unit(), n -> Optional.of(Examples.drawing(n)));
+    Pack pack = desk.pack(design, design.unit(), n -> Optional.of(Examples.drawing(n)));
+    if (pack.blocked()) {
+      throw new IllegalStateException(e.name() + ": " + pack.problems());
+    }
+    return pack;
   }
 
   private static Examples.Example example(String name) {
@@ -103,7 +107,7 @@ final class StartApi {
   }
 
   void examplePicture(Context c) {
-    CardApi.svg(c, reckoner.run(() -> ResultJson.picture(example(c))));
+    CardApi.svg(c, reckoner.run(() -> ResultJson.picture(example(c), CardApi.dark(c))));
   }
 
   /** An example in three dimensions, to be looked at before anything is written. */
@@ -129,7 +133,7 @@ final class StartApi {
     Form form = structure(name).form();
     CardApi.svg(
         c,
-        reckoner.run(() -> ResultJson.picture(pack(design(name, fresh(form, Unit.MM)), Unit.MM))));
+        reckoner.run(() -> ResultJson.picture(pack(design(name, fresh(form, Unit.MM)), Unit.MM), CardApi.dark(c))));
   }
 
   private static Structure structure(String name) {

@@ -71,7 +71,7 @@ function tiles(title, says, items) {
 /** @param {string} name @param {string} says @param {string} picture @param {() => any} go */
 function tile(name, says, picture, go) {
   const pic = h('div', { class: 'pic' });
-  getText(picture).then((t) => pic.replaceChildren(drawing(t))).catch(() => pic.replaceChildren(h('span', { class: 'quiet small' }, 'no picture yet')));
+  getText(`${picture}?ground=${document.documentElement.dataset.theme}`).then((t) => pic.replaceChildren(drawing(t))).catch(() => pic.replaceChildren(h('span', { class: 'quiet small' }, 'no picture yet')));
   return h('button', { type: 'button', onclick: () => Promise.resolve(go()).catch(explain) }, pic, h('strong', {}, name), says && h('span', { class: 'says' }, says));
 }
 

@@ -68,11 +68,11 @@ export class Studio {
     this.middle = box.getCenter(new THREE.Vector3());
     this.reach = Math.max(size.x, size.y, size.z);
     this.floor.position.y = box.min.y - 0.3;
-    this.sun.position.copy(this.middle).add(new THREE.Vector3(-0.55, 1.0, 1.35).multiplyScalar(this.reach * 1.6));
+    this.sun.position.copy(this.middle).add(new THREE.Vector3(-0.45, 1.25, 1.2).multiplyScalar(this.reach * 1.6));
     this.sun.target.position.copy(this.middle);
     const c = this.sun.shadow.camera;
-    c.left = c.bottom = -this.reach * 1.25;
-    c.right = c.top = this.reach * 1.25;
+    c.left = c.bottom = -this.reach * 1.9;
+    c.right = c.top = this.reach * 1.9;
     c.near = this.reach * 0.2;
     c.far = this.reach * 5;
     c.updateProjectionMatrix();
