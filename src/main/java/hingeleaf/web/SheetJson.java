@@ -9,7 +9,6 @@ import hingeleaf.design.Range;
 import hingeleaf.design.Values;
 import hingeleaf.measure.Length;
 import hingeleaf.measure.MakerUnits;
-import hingeleaf.measure.Reading;
 import hingeleaf.measure.Unit;
 import hingeleaf.pack.Pack;
 import java.util.List;
@@ -95,10 +94,7 @@ final class SheetJson implements FieldKind.Visitor<SheetJson> {
 
   /** A bare number gets the unit of the design behind it. */
   private String withUnit(String raw) {
-    boolean bare =
-        Length.read(raw, Unit.MM) instanceof Reading.Read a
-            && Length.read(raw, Unit.IN) instanceof Reading.Read b
-            && a.length().compareTo(b.length()) != 0;
+    boolean bare = raw.matches("[-+\u22120-9 ./,\u2044\u00BC-\u00BE\u2150-\u215E]+");
     return bare ? raw + " " + design.unit().word() : raw;
   }
 

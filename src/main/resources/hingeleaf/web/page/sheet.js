@@ -16,7 +16,7 @@ export function worksheet(home) {
     const open = new Set([...home.querySelectorAll('details[open]')].map((d) => d.getAttribute('data-path')));
     const at = /** @type {any} */ (document.activeElement);
     const path = home.contains(at) ? at.dataset.path : null;
-    home.replaceChildren(...(now.sheet ? body(now, open) : unreadable(now)));
+    home.replaceChildren(...(now.sheet ? body(now, open) : unreadable(now)).filter((el) => el !== null));
     if (path) /** @type {any} */ (home.querySelector(`[data-path="${CSS.escape(path)}"]`))?.focus();
     light();
   });
