@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -50,6 +51,15 @@ final class Common {
   record Loaded(@Nullable Pack pack, List<Problem> problems, Fonts fonts) {}
 
   Loaded load(Path file, boolean mirrored) {
+    return load(file, mirrored, wants -> wants);
+  }
+
+  Loaded load(Path file, UnaryOperator<Wants> more) {
+    return load(file, false, more);
+  }
+
+  /** The pack of a file with what a verb wants beside the common options. */
+  Loaded load(Path file, boolean mirrored, UnaryOperator<Wants> more) {
     byte[] bytes = InputFile.read(file);
     Fonts fonts = HouseFonts.read();
     DesignDocument.Outcome outcome = DesignDocument.read(file.toString(), bytes, Structures.FORMS);
@@ -58,11 +68,12 @@ final class Common {
     }
     DesignDocument design = ((DesignDocument.Outcome.Right) outcome).document();
     Unit written = unit(design.unit());
-    Wants wants = new Wants(MakerUnits.of(written), letter(written), copies(), mirrored);
+    Wants plain = new Wants(MakerUnits.of(written), letter(written), copies(), mirrored);
+    Wants wants = more.apply(plain);
     Pack pack =
         Pack.of(
             new Pack.Inputs(
-                design, drawings(file, design), bench(design.unit()), new Letters(fonts), wants));
+                design, drawings(file, design), bench(written), new Letters(fonts), wants));
     return new Loaded(pack, List.of(), fonts);
   }
 
@@ -92,9 +103,9 @@ final class Common {
     return copies;
   }
 
-  Bench bench(Unit designUnit) {
+  Bench bench(Unit written) {
     if (bench == null) {
-      return designUnit == Unit.IN ? BuiltInBench.inches() : BuiltInBench.metric();
+      return written == Unit.IN ? BuiltInBench.inches() : BuiltInBench.metric();
     }
     BenchDocument.Outcome outcome = BenchDocument.read(bench.toString(), InputFile.read(bench));
     if (outcome instanceof BenchDocument.Outcome.Wrong w) {

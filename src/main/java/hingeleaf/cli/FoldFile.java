@@ -103,13 +103,14 @@ public final class FoldFile {
     Rests rests = linkage.rests(true, Budget.of(REST_STEPS));
     List<FoldJson.FlatState> listed = new ArrayList<>();
     for (int[] pick :
-        rests.ranked((c, w) -> (w.beyond() ? 2 : 0) + (w.coplanar() ? 0 : 1), LISTED)) {
+        rests.ranked(
+            (c, w) -> (w.beyond() || w.crossing() ? 2 : 0) + (w.coplanar() ? 0 : 1), LISTED)) {
       boolean coplanar = true;
       boolean crossing = false;
       for (int c = 0; c < pick.length; c++) {
         RestState way = rests.choices().get(c).ways().get(pick[c]);
         coplanar &= way.coplanar();
-        crossing |= way.beyond();
+        crossing |= way.beyond() || way.crossing();
       }
       listed.add(new FoldJson.FlatState(linkage.rest(rests, pick), coplanar, crossing));
     }

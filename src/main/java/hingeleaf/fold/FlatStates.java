@@ -32,9 +32,11 @@ public final class FlatStates {
   private final MadeCard made;
   private final Linkage linkage;
   private final Rests rests;
+  private final Outskirts outskirts;
 
   private FlatStates(MadeCard made) {
     this.made = made;
+    this.outskirts = new Outskirts(made);
     this.linkage = Linkage.of(made.mechanism(), Budget.of(STEPS));
     this.rests = flat(linkage.rests(false, Budget.of(STEPS)));
   }
@@ -52,7 +54,8 @@ public final class FlatStates {
   /**
    * The flat states of a card.
    *
-   * @param listed at most so many are listed with their piles; all are counted
+   * @param listed at most so many are listed with their piles, half as many where there are more
+   *     ways than that; all are counted
    */
   public static Flats of(MadeCard made, int listed) {
     return new FlatStates(made).flats(listed);
@@ -70,7 +73,8 @@ public final class FlatStates {
             .thenComparingInt(Pattern::pushes)
             .thenComparing(p -> p.leans().toString().replace("-1", "0")));
     List<Rest> best = new ArrayList<>();
-    for (Pattern p : patterns.subList(0, Math.min(listed, patterns.size()))) {
+    int few = patterns.size() <= listed ? patterns.size() : (listed + 1) / 2;
+    for (Pattern p : patterns.subList(0, few)) {
       best.add(rest(p));
     }
     best.sort(
@@ -82,7 +86,7 @@ public final class FlatStates {
 
   private Pattern pattern(int[] pick) {
     Posed posed = linkage.rest(rests, pick);
-    Box box = Piles.footprint(made, posed);
+    Box box = outskirts.footprint(posed);
     List<Integer> leans = leans(pick);
     int pushes = 1;
     for (int i = 1; i < leans.size(); i++) {

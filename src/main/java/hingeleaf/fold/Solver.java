@@ -173,11 +173,16 @@ final class Solver {
   private double check(double[] q) {
     double worst = 0;
     for (int i = 0; i < checked.size(); i++) {
-      Loop loop = checked.get(i);
-      loop.linearize(q, r, 0, jac);
-      for (int k = 0; k < loop.rows(); k++) {
-        worst = Math.max(worst, Math.abs(r[k]));
-      }
+      worst = Math.max(worst, largest(checked.get(i), q));
+    }
+    return worst;
+  }
+
+  private double largest(Loop loop, double[] q) {
+    double worst = 0;
+    loop.linearize(q, r, 0, jac);
+    for (int k = 0; k < loop.rows(); k++) {
+      worst = Math.max(worst, Math.abs(r[k]));
     }
     return worst;
   }
@@ -207,7 +212,7 @@ final class Solver {
         return false;
       }
       if (moved < 1e-8 * firm) {
-        return true;
+        return unknown.length == rows || largest(loop, q) <= CLOSED;
       }
       before = worst;
     }
@@ -236,7 +241,7 @@ final class Solver {
         return false;
       }
       if (moved < 1e-9 * block.ratio) {
-        return true;
+        return block.square() || block.evaluate(q) <= CLOSED;
       }
       before = worst;
     }

@@ -75,6 +75,7 @@ sealed interface Tree {
       return tree;
     } catch (JacksonException e) {
       String message = String.valueOf(e.getOriginalMessage()).lines().findFirst().orElse("");
+      message = message.replaceAll(" \\(start marker.*", "");
       message = message.contains("'NaN'") ? "NaN is no number" : message;
       throw new BadInput(place(source, e.getLocation()), "this is not JSON: " + message);
     } catch (IOException e) {

@@ -5,7 +5,6 @@ import hingeleaf.card.Flats;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Panel;
 import hingeleaf.card.Posed;
-import hingeleaf.card.Rest;
 import hingeleaf.design.DesignDocument;
 import hingeleaf.design.Node;
 import hingeleaf.finding.Level;
@@ -15,9 +14,17 @@ import hingeleaf.fold.FlatStates;
 import hingeleaf.fold.FoldForward;
 import hingeleaf.fold.FoldWay;
 import hingeleaf.geom.Box;
+import hingeleaf.fold.contact.Contact;
+import hingeleaf.fold.contact.Way;
+import hingeleaf.measure.Unit;
+import hingeleaf.plan.ClassSheet;
 import hingeleaf.plan.CutList;
+import hingeleaf.plan.RunSheet;
 import hingeleaf.plan.ScoreChart;
+import hingeleaf.plan.SheetOrder;
+import hingeleaf.plan.SheetWork;
 import hingeleaf.plan.WorkPlan;
+import hingeleaf.sheet.JobUnit;
 import hingeleaf.sight.Look;
 import hingeleaf.sight.Scene;
 import hingeleaf.sight.Sight;
@@ -39,18 +46,32 @@ import org.jspecify.annotations.Nullable;
  * throw {@link IllegalStateException} where the design gave none; ask {@link #blocked} first.
  */
 public final class Pack {
+  /** How many ways to lie flat are listed, each with its piles. */
+  private static final int LISTED_RESTS = 8;
+
   /** Poses between made and flat: enough that a straight line between two looks round. */
   private static final int WAY_STEPS = 24;
+
+  /** What layers keep beside their paper: common practice, no source, mm. */
+  private static final double CLEARANCE_MM = 0.1;
 
   private final Inputs in;
   private final Kept<Structures.Built> built;
   private final Kept<MadeCard> made;
   private final Kept<Flats> flats;
+  private final Kept<Optional<Way>> touches;
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
   private final Kept<WorkPlan> work;
   private final Kept<View> front;
   private final Kept<View> aslant;
+  private final Kept<List<Posed>> way;
+  private final Kept<Mass> mass;
+  private final Kept<Postage> posting;
+  private final Kept<List<SheetWork>> sheets;
+  private final Kept<List<SheetWork>> runSheets;
+  private final Kept<Consumption> consumption;
+  private final Kept<Priced> price;
   private final Kept<List<Problem>> problems;
 
   /**
@@ -74,13 +95,26 @@ public final class Pack {
     Bearings bearings = new Bearings(in.bench(), in.wants().units(), in.lettering());
     this.built = new Kept<>(() -> Structures.build(in.design(), bearings, in.drawings()));
     this.made = new Kept<>(() -> FoldForward.of(card()));
-    this.flats = new Kept<>(() -> FlatStates.of(made(), 8));
+    this.flats = new Kept<>(() -> FlatStates.of(made(), LISTED_RESTS));
+    this.touches =
+        new Kept<>(
+            () ->
+                flats().states().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Contact.way(made(), flats().states().get(best()), CLEARANCE_MM)));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
         new Kept<>(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
     this.front = new Kept<>(() -> Sight.look(scene(), Look.straightOn()));
     this.aslant = new Kept<>(() -> Sight.look(scene(), Look.threeQuarter()));
+    this.way = new Kept<>(this::fold);
+    this.mass = new Kept<>(() -> Mass.of(card(), in.bench()));
+    this.posting = new Kept<>(this::post);
+    this.sheets = new Kept<>(() -> sheets(in.wants().copies()));
+    this.runSheets = new Kept<>(() -> sheets(run().made()));
+    this.consumption = new Kept<>(() -> Consumption.of(card(), cuts(), in.bench()));
+    this.price = new Kept<>(() -> Priced.of(this));
     this.problems = new Kept<>(this::find);
   }
 
@@ -115,13 +149,93 @@ public final class Pack {
     return flats.get();
   }
 
-  /** The way from the made card to its best rest, in even steps; the made pose alone if none. */
+  /** The way from the made card to its best rest, in even steps; empty if it has none. */
   public List<Posed> wayToBestRest() {
-    List<Posed> way = new ArrayList<>();
-    for (Rest best : flats().states().stream().limit(1).toList()) {
-      way.addAll(FoldWay.between(made(), best, WAY_STEPS));
-    }
-    return way;
+    return way.get();
+  }
+
+  private List<Posed> fold() {
+    return flats().states().isEmpty()
+        ? List.of()
+        : List.copyOf(FoldWay.between(made(), flats().states().get(best()), WAY_STEPS));
+  }
+
+  /**
+   * Index in {@link #flats} of the state that a maker would take: cheapest post, then thinnest,
+   * then fewest pushes; -1 where the card does not lie flat.
+   */
+  public int best() {
+    return posting().first().rest();
+  }
+
+  /** Mass of the card in hand; with its envelope see {@link #posting}. */
+  public Mass mass() {
+    return mass.get();
+  }
+
+  /** How it is posted. */
+  public Postage posting() {
+    return posting.get();
+  }
+
+  private Postage post() {
+    double step = in.bench().inches() ? 25.4 / 8 : 1;
+    return Postage.of(made(), flats(), mass(), in.bench(), step);
+  }
+
+  /** The sheets that all copies are cut from, one plan for each paper. */
+  public List<SheetWork> sheets() {
+    return sheets.get();
+  }
+
+  private List<SheetWork> sheets(int cards) {
+    JobUnit unit = in.wants().units().unit() == Unit.IN ? JobUnit.IN : JobUnit.MM;
+    SheetOrder.Batch batch = new SheetOrder.Batch(title(), cuts(), cards);
+    return SheetWork.of(SheetOrder.of(List.of(batch), in.bench(), unit, false), () -> false);
+  }
+
+  /** The sheets for a batch with those cards that go wrong. */
+  public List<SheetWork> runSheets() {
+    return runSheets.get();
+  }
+
+  /** What one card uses up beside paper. */
+  public Consumption consumption() {
+    return consumption.get();
+  }
+
+  /** How a batch is run; worked out anew each time, which is little. */
+  public RunSheet run() {
+    return RunSheet.of(cuts(), scores(), work(), in.wants().units(), in.wants().copies());
+  }
+
+  /** How the card is taught to the seats that are wanted. */
+  public ClassSheet lesson() {
+    Wants.Lesson wanted = in.wants().lesson();
+    return ClassSheet.of(work(), wanted.seats(), wanted.minutes());
+  }
+
+  /** What all copies cost. */
+  public Priced price() {
+    return price.get();
+  }
+
+  /** What touches on the way to the best rest; empty where the card lies flat in no way. */
+  public Optional<Way> touches() {
+    return touches.get();
+  }
+
+  /** A panel in a maker's words: "middle", "the left side of middle". */
+  public String words(String panel) {
+    int cut = panel.lastIndexOf('/');
+    String piece = card().piece(panel.substring(0, cut)).name();
+    String[] part = panel.substring(cut + 1).split("-", 2);
+    return switch (part[0]) {
+      case "side" -> "the " + part[1] + " side of " + piece;
+      case "tab" -> "the " + part[1] + " glue tab of " + piece;
+      case "panel" -> piece;
+      default -> "the " + panel.substring(cut + 1) + " of " + piece;
+    };
   }
 
   /**
@@ -187,11 +301,33 @@ public final class Pack {
     List<Problem> all = new ArrayList<>(built.get().problems());
     if (!blocked()) {
       all.addAll(Findings.of(this));
+      all.addAll(PostWants.of(this));
+      all.addAll(taught());
+      all.addAll(WayFindings.of(this));
     }
     return all.stream()
         .map(p -> p.place() == null ? p.at(place(p.origin())) : p)
         .sorted((a, b) -> a.level().compareTo(b.level()))
         .toList();
+  }
+
+  private List<Problem> taught() {
+    Wants.Lesson wanted = in.wants().lesson();
+    if (wanted.seats() == 0 || lesson().fits()) {
+      return List.of();
+    }
+    long needed = (long) Math.ceil(lesson().needed());
+    return List.of(
+        Problem.warns(
+                "class-too-long",
+                "",
+                "",
+                "the lesson takes about "
+                    + needed
+                    + " minutes and the class lasts "
+                    + wanted.minutes()
+                    + " - prepare more at home, or choose a card with fewer layers")
+            .with(Map.of("needed", lesson().needed(), "minutes", (double) wanted.minutes())));
   }
 
   private @Nullable Place place(String origin) {

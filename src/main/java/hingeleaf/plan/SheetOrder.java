@@ -12,6 +12,7 @@ import hingeleaf.stock.Bench;
 import hingeleaf.stock.Grain;
 import hingeleaf.stock.Stock;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,6 +85,7 @@ public record SheetOrder(Stock stock, SheetJob job, boolean priced) {
               left,
               grain(s.grain())));
     }
+    sheets = priced ? sheets : enough(sheets, stock, pieces);
     sheets.addAll(free);
     Trimmer trimmer =
         new Trimmer(inside(bench.trimmer().longest()), inside(bench.trimmer().step()), 0);
@@ -92,6 +94,20 @@ public record SheetOrder(Stock stock, SheetJob job, boolean priced) {
             .anyMatch(s -> Math.min(s.width(), s.height()) > bench.trimmer().longest() + 1e-6);
     Trimmer used = long1 ? Trimmer.UNSAID : trimmer;
     return new SheetOrder(stock, new SheetJob(unit, sheets, pieces, used), priced);
+  }
+
+  /** Where no price tells which size is better: the smallest in which every piece fits, alone. */
+  private static List<SheetStock> enough(
+      List<SheetStock> sheets, Stock stock, List<SheetPiece> pieces) {
+    boolean counted = stock.sheets().stream().anyMatch(s -> s.left() >= 0);
+    List<SheetStock> all = new ArrayList<>(sheets);
+    return counted
+        ? all
+        : sheets.stream()
+            .filter(s -> pieces.stream().allMatch(p -> p.liesUpright(s) || p.liesTurned(s)))
+            .min(Comparator.comparingDouble(s -> (double) s.w() * s.h()))
+            .map(s -> new ArrayList<>(List.of(s)))
+            .orElse(new ArrayList<>(all));
   }
 
   private static SheetPiece piece(CutList.Line line, Batch batch, boolean several) {

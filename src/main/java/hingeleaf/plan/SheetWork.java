@@ -5,7 +5,9 @@ import hingeleaf.sheet.solve.Effort;
 import hingeleaf.sheet.solve.Outcome;
 import hingeleaf.sheet.solve.SheetPlanner;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -46,5 +48,12 @@ public record SheetWork(SheetOrder order, Optional<SheetPlan> plan, List<String>
 
   public int sheets() {
     return plan.map(p -> p.sheets().size()).orElse(0);
+  }
+
+  /** How many sheets of each size, by index in the job's stock. */
+  public Map<Integer, Long> counts() {
+    Map<Integer, Long> counts = new LinkedHashMap<>();
+    plan.ifPresent(p -> p.sheets().forEach(s -> counts.merge(s.stock(), 1L, Long::sum)));
+    return counts;
   }
 }

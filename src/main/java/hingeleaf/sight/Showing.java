@@ -60,7 +60,7 @@ public record Showing(
       if (!opening.panel().region().holes().isEmpty()) {
         Surface frame = Surface.of(0, opening, camera);
         for (Placed part : scene.parts()) {
-          if (part.piece().id().equals(opening.piece().id()) && part != opening) {
+          if (part.piece().id().equals(opening.piece().id()) && !part.id().equals(opening.id())) {
             find(frame, Surface.of(1, part, camera), view, found);
           }
         }

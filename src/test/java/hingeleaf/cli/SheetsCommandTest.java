@@ -68,7 +68,7 @@ class SheetsCommandTest {
     assertThat(run(file(GOOD), "--seconds", "NaN")).isEqualTo(2);
     assertThat(err.toString(StandardCharsets.UTF_8))
         .contains("fits on no sheet")
-        .contains("there is no such file")
+        .contains("there is no file")
         .doesNotContain("Exception");
   }
 }

@@ -7,11 +7,16 @@ import hingeleaf.card.Rest;
 import hingeleaf.card.Score;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
+import hingeleaf.fold.contact.Touch;
+import hingeleaf.fold.contact.Way;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
 import hingeleaf.pack.Pack;
+import hingeleaf.pack.Postage;
 import hingeleaf.plan.CutList;
+import hingeleaf.plan.Step;
+import hingeleaf.plan.WorkPlan;
 import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -62,7 +67,31 @@ public final class PackJson {
         j -> {
           j.g.writeStartObject();
           j.g.writeStringProperty("unit", "mm");
-          j.flat(flats);
+          j.flat(flats, flats.states().isEmpty() ? -1 : 0, Flats.ORDER);
+          j.g.writeEndObject();
+        });
+  }
+
+  /** {@code {"unit":"mm","posting":[...],"problems":[...]}}. */
+  public static String post(Pack pack) {
+    return write(
+        j -> {
+          j.g.writeStartObject();
+          j.g.writeStringProperty("unit", "mm");
+          new PostJson(j.g, pack).write(pack);
+          j.problemList(
+              pack.problems().stream().filter(p -> p.kind().startsWith("post-")).toList());
+          j.g.writeEndObject();
+        });
+  }
+
+  /** {@code {"price":{...},"problems":[...]}}. */
+  public static String price(Pack pack) {
+    return write(
+        j -> {
+          j.g.writeStartObject();
+          new PriceJson(j.g).write(pack);
+          j.problemList(pack.price().problems());
           j.g.writeEndObject();
         });
   }
@@ -78,7 +107,10 @@ public final class PackJson {
     }
     g.writeEndArray();
     mass(pack);
-    flat(pack.flats());
+    flat(pack.flats(), pack.best(), Postage.ORDER);
+    steps(pack.work());
+    new PostJson(g, pack).write(pack);
+    pack.touches().ifPresent(this::way);
     g.writeArrayPropertyStart("misfits");
     for (Misfit m : pack.made().misfits()) {
       g.writeStartObject();
@@ -160,7 +192,7 @@ public final class PackJson {
 
   private void mass(Pack pack) {
     g.writeObjectPropertyStart("mass");
-    number("card", pack.card().mass());
+    PostJson.parts(g, pack.posting().first().mass());
     g.writeObjectPropertyStart("perPiece");
     for (Piece p : pack.card().pieces()) {
       number(p.id(), p.mass());
@@ -169,16 +201,37 @@ public final class PackJson {
     g.writeEndObject();
   }
 
-  private void flat(Flats flats) {
+  private void steps(WorkPlan work) {
+    g.writeArrayPropertyStart("steps");
+    for (Step s : work.steps()) {
+      g.writeStartObject();
+      g.writeNumberProperty("number", s.number());
+      g.writeStringProperty("kind", s.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      g.writeStringProperty("title", s.title());
+      g.writeStringProperty("text", s.whole());
+      texts("pieces", s.pieces());
+      texts("joins", s.joins());
+      number("hands", s.hands());
+      number("dries", s.dries());
+      g.writeArrayPropertyStart("after");
+      s.after().forEach(g::writeNumber);
+      g.writeEndArray();
+      g.writeEndObject();
+    }
+    g.writeEndArray();
+  }
+
+  private void flat(Flats flats, int best, String bestBy) {
     g.writeObjectPropertyStart("flat");
     g.writeBooleanProperty("complete", flats.complete());
     g.writeNumberProperty("count", flats.count());
     g.writeStringProperty("order", Flats.ORDER);
-    if (flats.states().isEmpty()) {
+    if (best < 0) {
       g.writeNullProperty("best");
     } else {
-      g.writeNumberProperty("best", 0);
+      g.writeNumberProperty("best", best);
     }
+    g.writeStringProperty("bestBy", bestBy);
     g.writeArrayPropertyStart("states");
     flats.states().forEach(this::rest);
     g.writeEndArray();
@@ -197,6 +250,25 @@ public final class PackJson {
     number("limp", r.limp());
     number("rigid", r.rigid());
     g.writeStringProperty("heldBy", r.heldBy());
+    g.writeEndObject();
+  }
+
+  private void way(Way way) {
+    g.writeObjectPropertyStart("way");
+    g.writeStringProperty("order", way.order().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    g.writeBooleanProperty("free", !way.blocked());
+    g.writeArrayPropertyStart("touches");
+    for (Touch t : way.touches()) {
+      g.writeStartObject();
+      g.writeStringProperty("kind", t.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      g.writeStringProperty("part", t.part());
+      g.writeStringProperty("against", t.against());
+      number("share", t.share());
+      number("height", t.height());
+      number("over", t.over());
+      g.writeEndObject();
+    }
+    g.writeEndArray();
     g.writeEndObject();
   }
 
@@ -246,16 +318,24 @@ public final class PackJson {
   }
 
   private void number(String name, double value) {
+    number(g, name, value);
+  }
+
+  private void number(double value) {
+    g.writeNumber(rounded(value));
+  }
+
+  /** A named number, to a millionth. */
+  static void number(JsonGenerator g, String name, double value) {
     g.writeName(name);
-    number(value);
+    g.writeNumber(rounded(value));
   }
 
   /** A millionth is far below anything that can be cut, and above the last bits of rounding. */
-  private void number(double value) {
+  private static BigDecimal rounded(double value) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_EVEN);
-    g.writeNumber(
-        rounded.signum() == 0
-            ? BigDecimal.ZERO
-            : new BigDecimal(rounded.stripTrailingZeros().toPlainString()));
+    return rounded.signum() == 0
+        ? BigDecimal.ZERO
+        : new BigDecimal(rounded.stripTrailingZeros().toPlainString());
   }
 }

@@ -21,13 +21,11 @@ public final class SeenCard {
                         p.fresh()))
             .toList();
     List<CardPicture.Line> lines =
-        view.lines().stream()
+        view.paths().stream()
             .map(
                 l ->
                     new CardPicture.Line(
-                        List.of(l.at().from(), l.at().to()),
-                        false,
-                        CardPicture.Stroke.valueOf(l.stroke().name())))
+                        l.points(), l.closed(), CardPicture.Stroke.valueOf(l.stroke().name())))
             .toList();
     return new CardPicture.View(areas, lines, List.of(), view.box());
   }

@@ -64,6 +64,12 @@ public final class ExactSearch {
     if (waste < 0) {
       return new Answer.None();
     }
+    if (waste == 0 && (task.types > 1 || task.demand[0] > 1)) {
+      Answer answer = new PerfectCover(task, search.vectors, budget, search.work).solve();
+      if (!(answer instanceof Answer.Unknown)) {
+        return answer;
+      }
+    }
     for (int s = 0; s < task.stocks; s++) {
       Patterns p = Patterns.of(task, s, search.vectors, (long) waste, search.work);
       if (p == null) {

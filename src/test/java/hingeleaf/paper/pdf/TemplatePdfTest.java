@@ -278,7 +278,7 @@ class TemplatePdfTest {
       String text = new PDFTextStripper().getText(document);
       assertThat(text)
           .contains(
-              "Print at 100 %", "near frame", "150 × 198 mm", "left tab", "back up, mirrored");
+              "Print at 100 %", "near frame", "198 × 150 mm", "left tab", "back up, mirrored");
     }
   }
 

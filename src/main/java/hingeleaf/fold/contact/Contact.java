@@ -1,0 +1,185 @@
+package hingeleaf.fold.contact;
+
+import hingeleaf.card.Join;
+import hingeleaf.card.MadeCard;
+import hingeleaf.card.Rest;
+import hingeleaf.fold.Budget;
+import hingeleaf.fold.Linkage;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What touches on a card's way from made to flat. */
+public final class Contact {
+  private static final long STEPS = 4_000_000;
+
+  private final MadeCard made;
+  private final Linkage linkage;
+  private final List<Solid> solids;
+  private final Chains chains;
+  private final Set<Long> passages = new HashSet<>();
+  private final double clearance;
+
+  private Contact(MadeCard made, double clearance) {
+    this.made = made;
+    this.clearance = clearance;
+    linkage = Linkage.of(made.mechanism(), Budget.of(STEPS));
+    solids = Solids.of(made, linkage);
+    chains = new Chains(made.mechanism(), linkage);
+    Map<String, Integer> index = new HashMap<>();
+    for (Solid s : solids) {
+      index.put(s.id(), s.panel());
+    }
+    made.card()
+        .joins()
+        .forEach(j -> j.<Boolean>match(g -> false, s -> false, p -> false, p -> passage(p, index)));
+  }
+
+  private boolean passage(Join.Passage p, Map<String, Integer> index) {
+    Integer tab = index.get(p.tab().piece() + "/" + p.tab().panel());
+    Integer slit = index.get(p.slit().piece() + "/" + p.slit().panel());
+    return tab != null && slit != null && passages.add(key(tab, slit));
+  }
+
+  private long key(int a, int b) {
+    return (long) Math.min(a, b) * solids.size() + Math.max(a, b);
+  }
+
+  /**
+   * The contacts on the way to a rest: all freedoms together; where that is blocked one after the
+   * other from the front, then from the back. Told is the first order that is free, or what blocks
+   * when all move together.
+   *
+   * @param clearance mm that sheets keep beside their paper before they count as layers
+   */
+  public static Way way(MadeCard made, Rest rest, double clearance) {
+    Contact contact = new Contact(made, clearance);
+    Way together = contact.along(rest, Order.TOGETHER);
+    if (!together.blocked()) {
+      return together;
+    }
+    for (Order order : List.of(Order.FRONT_FIRST, Order.BACK_FIRST)) {
+      Way other = contact.along(rest, order);
+      if (!other.blocked()) {
+        return other;
+      }
+    }
+    return contact.advised(together, rest);
+  }
+
+  private Way along(Rest rest, Order order) {
+    Course course = Course.to(linkage, rest.posed().values(), order);
+    Pairs pairs = new Pairs(course);
+    List<Touch> touches = new ArrayList<>();
+    for (int[] pair : nearestFirst()) {
+      Touch t = pairs.touch(solids.get(pair[0]), solids.get(pair[1]));
+      if (t != null) {
+        touches.add(t);
+      }
+    }
+    touches.sort(Comparator.comparing(Touch::kind).reversed().thenComparingDouble(Touch::share));
+    return new Way(order, course.whole, touches, List.of(), pairs.undecided);
+  }
+
+  /** All pairs that can touch, those with few joints between them first. */
+  private List<int[]> nearestFirst() {
+    List<List<int[]>> byLength = new ArrayList<>();
+    for (int i = 0; i < solids.size(); i++) {
+      for (int j = i + 1; j < solids.size(); j++) {
+        Chain chain = chains.between(solids.get(i).body(), solids.get(j).body());
+        if (chain != null && !passages.contains(key(i, j))) {
+          while (byLength.size() <= chain.length()) {
+            byLength.add(new ArrayList<>());
+          }
+          byLength.get(chain.length()).add(new int[] {i, j});
+        }
+      }
+    }
+    return byLength.stream().flatMap(List::stream).toList();
+  }
+
+  /** One course and what is asked along it. */
+  private final class Pairs {
+    private final Advance advance;
+    private final Judge judge;
+    private int undecided;
+
+    /**
+     * When a layer came down on a part, by panel: layers beyond that one matter until then only.
+     */
+    private final double[] covered = new double[solids.size()];
+
+    private final int[] coveredBy = new int[solids.size()];
+
+    Pairs(Course course) {
+      advance = new Advance(course, clearance);
+      judge = new Judge(course);
+      Arrays.fill(covered, 1);
+      Arrays.fill(coveredBy, Integer.MAX_VALUE);
+    }
+
+    private double until(Solid a, int length) {
+      return length > coveredBy[a.panel()] ? covered[a.panel()] : 1;
+    }
+
+    private void cover(Solid a, Solid b, int length, Touch t) {
+      int part = t.part().equals(a.id()) ? a.panel() : b.panel();
+      if (t.kind() == Touch.Kind.RESTS_ON && length <= coveredBy[part]) {
+        covered[part] = Math.min(covered[part], t.share());
+        coveredBy[part] = length;
+      }
+    }
+
+    @Nullable Touch touch(Solid a, Solid b) {
+      Chain chain = chains.between(a.body(), b.body());
+      Chain back = chains.between(b.body(), a.body());
+      if (chain == null || back == null) {
+        return null;
+      }
+      boolean line = chain.oneLine();
+      if (line && sheetsMeet(a, b, chain)) {
+        return null;
+      }
+      double until = Math.min(until(a, chain.length()), until(b, chain.length()));
+      Advance.Outcome o = advance.run(a, b, chain, back, until);
+      if (o.end() == Advance.End.UNDECIDED) {
+        undecided++;
+      }
+      if (o.end() != Advance.End.TOUCH) {
+        return null;
+      }
+      Touch t = judge.of(a, b, chain, line, o);
+      if (t != null) {
+        cover(a, b, chain.length(), t);
+      }
+      return t;
+    }
+
+    /** Two sheets through one fold line: their angle is limited by the fold, not by contact. */
+    private boolean sheetsMeet(Solid a, Solid b, Chain chain) {
+      return !a.prism() && !b.prism() && chain.lineIn(a) && chain.lineIn(b);
+    }
+  }
+
+  /** Adds what would free each jam, found by trying it on all other parts. */
+  private Way advised(Way way, Rest rest) {
+    Course course = Course.to(linkage, rest.posed().values(), way.order());
+    Remedies remedies = new Remedies(solids, (a, b) -> new Pairs(course).touch(a, b));
+    List<Remedy> found = new ArrayList<>();
+    way.touches().stream()
+        .filter(t -> t.fault() && t.height() > 0)
+        .map(Touch::part)
+        .distinct()
+        .limit(MOST_ADVISED)
+        .forEach(part -> remedies.of(part).ifPresent(found::add));
+    return new Way(way.order(), way.whole(), way.touches(), found, way.undecided());
+  }
+
+  private static final int MOST_ADVISED = 12;
+}
