@@ -297,14 +297,33 @@ public final class Pack {
     return problems.get();
   }
 
-  private List<Problem> find() {
+  /**
+   * What is found without folding the card or asking the post: quick enough for every change of a
+   * design. A part of {@link #problems}, in the same order.
+   */
+  public List<Problem> firstProblems() {
+    return placed(first());
+  }
+
+  private List<Problem> first() {
     List<Problem> all = new ArrayList<>(built.get().problems());
     if (!blocked()) {
       all.addAll(Findings.of(this));
+    }
+    return all;
+  }
+
+  private List<Problem> find() {
+    List<Problem> all = first();
+    if (!blocked()) {
       all.addAll(PostWants.of(this));
       all.addAll(taught());
       all.addAll(WayFindings.of(this));
     }
+    return placed(all);
+  }
+
+  private List<Problem> placed(List<Problem> all) {
     return all.stream()
         .map(p -> p.place() == null ? p.at(place(p.origin())) : p)
         .sorted((a, b) -> a.level().compareTo(b.level()))

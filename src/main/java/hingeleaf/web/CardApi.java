@@ -9,16 +9,20 @@ import hingeleaf.mend.Mends;
 import hingeleaf.mend.Trial;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.pack.PackFiles;
+import hingeleaf.paper.pack.PlanChapters;
 import hingeleaf.store.History;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 
 /** What can be asked of one card. */
@@ -108,6 +112,39 @@ final class CardApi {
   void redo(Context c) {
     String name = c.pathParam("name");
     reckon(() -> answer(c, desk.opened(name, desk.history(name).redo(), view(c)), ""));
+  }
+
+  /** All findings, those of folding and of the post too. */
+  void findings(Context c) {
+    reckon(
+        () -> {
+          List<Problem> all = open(c).problems();
+          json(c, JsonOut.object(out -> FindingJson.write(out, all)));
+        });
+  }
+
+  /** A chapter of the plan, in the plan's words. */
+  void chapter(Context c) {
+    String wanted = c.pathParam("chapter");
+    PlanChapters chapter =
+        Arrays.stream(PlanChapters.values())
+            .filter(p -> p.name().toLowerCase(Locale.ROOT).equals(wanted))
+            .findFirst()
+            .orElseThrow(() -> new Refusal(404, "the plan has no such chapter"));
+    int copies = copies(c.queryParam("copies"));
+    reckon(
+        () -> json(c, BlockJson.text(chapter.of(desk.copies(open(c), copies), desk.fonts()))));
+  }
+
+  private static int copies(@Nullable String asked) {
+    if (asked == null) {
+      return 1;
+    }
+    int n = asked.matches("\\d{1,5}") ? Integer.parseInt(asked) : 0;
+    if (n < 1 || n > 10_000) {
+      throw new Refusal(422, "how many cards: 1 to 10000, not " + asked);
+    }
+    return n;
   }
 
   /** The mends that were tried for every finding that wants something, by its number. */

@@ -20,7 +20,7 @@ final class CardJson {
           out.put("undo", card.version().undo()).put("redo", card.version().redo());
           out.put("view", card.view().word()).put("told", told);
           out.texts("drawings", drawings);
-          FindingJson.write(out, card.problems());
+          FindingJson.write(out, card.firstProblems());
           Pack pack = card.pack();
           if (pack == null) {
             out.nothing("sheet").nothing("scene").nothing("choices");

@@ -48,7 +48,7 @@ final class Desk {
           });
 
   /** What a pack depends on: all of it, so that a change on disk is seen. */
-  private record Asked(String name, String text, Unit view, List<Integer> drawings, int bench) {}
+  private record Asked(String name, String text, Unit view, int copies, List<Integer> drawings, int bench) {}
 
   Desk(CardFolder folder) {
     this.folder = folder;
@@ -71,6 +71,12 @@ final class Desk {
     return opened(name, history(name).now(), view);
   }
 
+  /** The pack of a card for so many copies. */
+  Pack copies(Opened card, int copies) {
+    card.whole();
+    return pack(card.design(), card.view(), copies, this::drawing);
+  }
+
   Opened opened(String name, History.Version version, Unit view) {
     DesignDocument.Outcome outcome = DesignDocument.read(name, version.bytes(), Structures.FORMS);
     if (outcome instanceof DesignDocument.Outcome.Wrong w) {
@@ -82,6 +88,11 @@ final class Desk {
 
   /** The pack of a design, shown in a unit. */
   Pack pack(DesignDocument design, Unit view, Function<String, Optional<byte[]>> drawing) {
+    return pack(design, view, 1, drawing);
+  }
+
+  private Pack pack(
+      DesignDocument design, Unit view, int copies, Function<String, Optional<byte[]>> drawing) {
     Map<String, byte[]> drawings = new LinkedHashMap<>();
     for (String file : drawingsOf(design)) {
       drawing.apply(file).ifPresent(b -> drawings.put(file, b));
@@ -92,6 +103,7 @@ final class Desk {
             design.tree().source().name(),
             design.tree().source().text(),
             view,
+            copies,
             hashes(drawings),
             own.map(Arrays::hashCode).orElse(0));
     Pack known = packs.get(asked);
@@ -99,7 +111,7 @@ final class Desk {
       return known;
     }
     Unit written = view.metric() == design.unit().metric() ? design.unit() : view;
-    Wants wants = new Wants(MakerUnits.of(written), written == Unit.IN, 1, false);
+    Wants wants = new Wants(MakerUnits.of(written), written == Unit.IN, copies, false);
     Pack pack =
         Pack.of(new Pack.Inputs(design, drawings, bench(own, design.unit()), letters, wants));
     packs.put(asked, pack);

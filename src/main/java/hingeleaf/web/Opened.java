@@ -24,6 +24,12 @@ record Opened(
     return p == null ? unread : p.problems();
   }
 
+  /** What is found quickly; the rest is asked for when the hand rests. */
+  List<Problem> firstProblems() {
+    Pack p = pack;
+    return p == null ? unread : p.firstProblems();
+  }
+
   /** The pack of a card that can be made. */
   Pack whole() {
     Pack p = pack;

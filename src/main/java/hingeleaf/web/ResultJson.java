@@ -12,9 +12,7 @@ import hingeleaf.paper.figure.ScoreChart;
 import hingeleaf.paper.pack.SeenCard;
 import hingeleaf.paper.svg.SvgWriter;
 import hingeleaf.plan.CutList;
-import hingeleaf.plan.Step;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What comes out of a card, section by section; a section that is not there yet is left out. */
@@ -44,8 +42,6 @@ final class ResultJson {
           out.put("mass", pack.card().mass());
           out.put("hands", pack.work().hands()).put("elapsed", pack.work().elapsed());
           out.each("pieces", pack.cuts().lines(), results::piece);
-          out.each("steps", pack.work().steps(), results::step);
-          out.texts("sections", List.of("pieces", "steps", "flat"));
         });
   }
 
@@ -96,18 +92,12 @@ final class ResultJson {
         ScoreChart.of(seen, 170, 130, lengths, fonts), line.names() + " with its measures");
   }
 
-  private void step(Step s) {
-    out.put("number", s.number()).put("kind", s.kind().name().toLowerCase(Locale.ROOT));
-    out.put("title", s.title()).put("text", s.text()).put("check", s.check());
-    out.texts("pieces", s.pieces()).texts("tools", s.tools()).put("hands", s.hands());
-  }
-
   /** The ways in which the card lies flat, in words. */
   static String flats(Pack pack) {
     MakerUnits units = pack.inputs().wants().units();
     return JsonOut.object(
         out -> {
-          out.put("count", (int) Math.min(Integer.MAX_VALUE, pack.flats().count()));
+          out.put("best", Math.max(0, pack.best())).put("count", (int) Math.min(Integer.MAX_VALUE, pack.flats().count()));
           out.each(
               "rests",
               pack.flats().states(),

@@ -24,6 +24,8 @@ record Route(String method, String path, Handler handler) {
         new Route("POST", "/api/cards/{name}/edit", card::edit),
         new Route("POST", "/api/cards/{name}/undo", card::undo),
         new Route("POST", "/api/cards/{name}/redo", card::redo),
+        new Route("GET", "/api/cards/{name}/findings", card::findings),
+        new Route("GET", "/api/cards/{name}/chapters/{chapter}", card::chapter),
         new Route("GET", "/api/cards/{name}/mends", card::mends),
         new Route("POST", "/api/cards/{name}/mend", card::mend),
         new Route("GET", "/api/cards/{name}/flats", card::flats),

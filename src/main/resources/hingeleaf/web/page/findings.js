@@ -12,18 +12,35 @@ export function findings(home) {
   home.append(h('section', { class: 'found', 'aria-labelledby': 'found' }, head, h('div', { 'aria-live': 'polite' }, list)));
   let timer = 0;
   watch((now) => {
-    head.textContent = summary(now.findings);
-    list.replaceChildren(...(now.findings.length ? now.findings.map(one) : [h('li', { class: 'none quiet' }, 'Nothing stands in the way: everything that should be seen is seen, and it folds.')]));
-    light();
+    show(now.findings, false);
     clearTimeout(timer);
-    if (now.findings.some((/** @type {any} */ f) => f.mendable)) timer = setTimeout(() => mends(list), 150);
+    if (now.scene) timer = setTimeout(() => rest(show, list), 150);
   });
+
+  /** @param {any[]} all @param {boolean} whole whether folding and the post have been asked too */
+  function show(all, whole) {
+    head.textContent = all.length ? summary(all) : whole ? 'Nothing to complain of' : 'Looking …';
+    const none = whole ? 'What should be seen is seen, and it folds.' : 'Folding it and asking the post …';
+    list.replaceChildren(...(all.length ? all.map(one) : [h('li', { class: 'none quiet' }, none)]));
+    list.dataset.whole = whole ? String(card().version) : '';
+    light();
+  }
+}
+
+/** What takes longer: folding, the post, and the mends that are tried. @param {(all: any[], whole: boolean) => void} show @param {HTMLElement} list */
+async function rest(show, list) {
+  const version = card()?.version;
+  try {
+    const told = await about('findings');
+    if (card()?.version !== version) return;
+    show(told.findings, true);
+    if (told.findings.some((/** @type {any} */ f) => f.mendable)) await mends(list);
+  } catch (e) { if (card()?.scene) explain(e); }
 }
 
 /** @param {any[]} all */
 function summary(all) {
   const n = (/** @type {string} */ level) => all.filter((f) => f.level === level).length;
-  if (!all.length) return 'Nothing to complain of';
   return [[n('blocks'), 'blocking'], [n('warns'), 'to watch'], [n('notes'), 'to know']].filter(([k]) => k).map(([k, w]) => `${k} ${w}`).join(', ');
 }
 
@@ -46,12 +63,10 @@ function partOf(f) {
 /** Offers what was tried and cures. @param {HTMLElement} list */
 async function mends(list) {
   const version = card()?.version;
-  try {
-    const told = await about('mends');
-    if (card()?.version !== version) return;
-    told.mends.forEach((/** @type {string[]} */ offers, /** @type {number} */ i) => {
-      const act = list.querySelector(`[data-finding="${i}"] .act`);
-      offers.forEach((words, k) => act?.append(h('button', { type: 'button', class: 'main', onclick: () => doMend(i, k).catch(explain) }, 'Do it: ' + words)));
-    });
-  } catch (e) { if (card()?.scene) explain(e); }
+  const told = await about('mends');
+  if (card()?.version !== version) return;
+  told.mends.forEach((/** @type {string[]} */ offers, /** @type {number} */ i) => {
+    const act = list.querySelector(`[data-finding="${i}"] .act`);
+    offers.forEach((words, k) => act?.append(h('button', { type: 'button', class: 'main', onclick: () => doMend(i, k).catch(explain) }, 'Do it: ' + words)));
+  });
 }

@@ -3,6 +3,7 @@ import { drawing, h } from './dom.js';
 import { about, card, explain, placeOf, watch } from './card.js';
 import { choose, light } from './chosen.js';
 import { getBlob } from './api.js';
+import { chapters } from './chapters.js';
 
 /** @param {HTMLElement} home */
 export function results(home) {
@@ -15,18 +16,20 @@ export function results(home) {
       inner.replaceChildren(h('section', {}, h('p', { class: 'quiet' }, 'Pieces and steps come here as soon as the card can be made.')));
       return;
     }
-    timer = setTimeout(() => fill(inner).catch(explain), inner.children.length ? 500 : 60);
+    timer = setTimeout(() => fill(inner).catch(explain), inner.children.length ? 700 : 300);
   });
 }
 
 /** @param {HTMLElement} inner */
 async function fill(inner) {
   const version = card()?.version;
-  const [told, flat] = await Promise.all([about('results'), about('flats')]);
+  const told = await about('results');
   if (card()?.version !== version) return;
-  inner.replaceChildren(pieces(told), steps(told), flats(flat), files());
+  const plan = chapters(section);
+  inner.replaceChildren(pieces(told), ...plan.nodes, files());
   inner.dataset.version = String(version);
   light();
+  await plan.load();
 }
 
 /** @param {string} id @param {string} title @param {string} says @param {...any} body */
@@ -47,21 +50,6 @@ function pieces(told) {
   const n = told.pieces.reduce((/** @type {number} */ sum, /** @type {any} */ p) => sum + p.quantity, 0);
   return section('pieces', 'Pieces', `${n} pieces, ${told.mass.toFixed(1)} g before glue. Drawings are seen on the good face, not to true size; cut from templates.pdf for that.`,
     h('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-label': 'Cut list' }, h('table', {}, h('thead', {}, head), h('tbody', {}, rows))), h('div', { class: 'charts' }, charts));
-}
-
-/** @param {any} told */
-function steps(told) {
-  const hours = told.elapsed < 90 ? `${Math.round(told.elapsed)} minutes` : `${(told.elapsed / 60).toFixed(1)} hours`;
-  return section('steps', 'Order of work', `About ${Math.round(told.hands)} minutes of work; ${hours} from first cut to last, drying included. Knives cut fingers: a fresh blade, a steel rule, and the other hand behind the cut; children work with an adult, and the rules of your school or workshop come first.`,
-    h('ol', { class: 'steps' }, told.steps.map((/** @type {any} */ s) => h('li', { 'data-part': s.pieces.join('\n') }, h('span', { class: 'no', 'aria-hidden': 'true' }, s.number),
-      h('div', {}, h('h3', {}, s.title), h('p', {}, s.text), s.check && h('p', { class: 'check' }, s.check))))));
-}
-
-/** @param {any} told */
-function flats(told) {
-  const rows = told.rests.map((/** @type {any} */ r) => h('tr', {}, h('td', {}, h('b', {}, r.words)), h('td', { class: 'n' }, r.size), h('td', { class: 'n' }, r.limp), h('td', { class: 'n' }, r.rigid)));
-  return section('flat', 'Flat, for the post', told.count > told.rests.length ? `It lies flat in ${told.count} ways; these are the best of them.` : 'The best way stands first: the smallest footprint, then the thinnest.',
-    h('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-label': 'Ways to lie flat' }, h('table', {}, h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, 'How'), h('th', { scope: 'col', class: 'n' }, 'Footprint'), h('th', { scope: 'col', class: 'n' }, 'Card at the thickest spot'), h('th', { scope: 'col', class: 'n' }, 'As stiff card stacks'))), h('tbody', {}, rows))));
 }
 
 function files() {

@@ -49,7 +49,7 @@ class Folding {
     this.studio = studio;
     /** @type {any} */
     this.flats = null;
-    this.rest = 0;
+    this.rest = -1;
     this.asked = 0;
     this.slider = h('input', { type: 'range', min: 0, max: 1000, step: 1, value: 0, 'aria-label': 'Fold the card from made to flat', oninput: () => this.slide() });
     this.apart = h('input', { type: 'range', min: 0, max: 30, step: 0.5, value: 0, 'aria-label': 'Pull the layers apart', oninput: () => this.studio.fold(this.slider.valueAsNumber / 1000, this.apart.valueAsNumber) });
@@ -79,7 +79,7 @@ class Folding {
       const flats = await about('flats');
       if (card()?.version !== version) return;
       this.flats = flats;
-      this.rest = Math.min(this.rest, flats.rests.length - 1);
+      this.rest = this.rest < 0 ? flats.best : Math.min(this.rest, flats.rests.length - 1);
       const motion = await about('motion', '&rest=' + this.rest);
       if (card()?.version !== version) return;
       this.studio.motion = new Motion(motion);
