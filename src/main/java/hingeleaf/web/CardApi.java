@@ -132,8 +132,7 @@ final class CardApi {
             .findFirst()
             .orElseThrow(() -> new Refusal(404, "the plan has no such chapter"));
     int copies = copies(c.queryParam("copies"));
-    reckon(
-        () -> json(c, BlockJson.text(chapter.of(desk.copies(open(c), copies), desk.fonts()))));
+    reckon(() -> json(c, BlockJson.text(chapter.of(desk.copies(open(c), copies), desk.fonts()))));
   }
 
   private static int copies(@Nullable String asked) {
@@ -222,8 +221,7 @@ final class CardApi {
               c,
               JsonOut.object(
                   out ->
-                      SceneJson.motion(
-                          out, pack.way(rest, STEPS), pack.made().panels().size())));
+                      SceneJson.motion(out, pack.way(rest, STEPS), pack.made().panels().size())));
         });
   }
 

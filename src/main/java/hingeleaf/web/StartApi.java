@@ -133,7 +133,10 @@ final class StartApi {
     Form form = structure(name).form();
     CardApi.svg(
         c,
-        reckoner.run(() -> ResultJson.picture(pack(design(name, fresh(form, Unit.MM)), Unit.MM), CardApi.dark(c))));
+        reckoner.run(
+            () ->
+                ResultJson.picture(
+                    pack(design(name, fresh(form, Unit.MM)), Unit.MM), CardApi.dark(c))));
   }
 
   private static Structure structure(String name) {
