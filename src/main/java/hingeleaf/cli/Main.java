@@ -25,6 +25,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       PostCommand.class,
       PriceCommand.class,
       SchemaCommand.class,
+      ServeCommand.class,
       BaselineCommand.class
     },
     footerHeading = "%nExit codes: ",

@@ -3,6 +3,7 @@ package hingeleaf.pack;
 import hingeleaf.card.Card;
 import hingeleaf.card.Flats;
 import hingeleaf.card.MadeCard;
+import hingeleaf.card.Panel;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
 import hingeleaf.design.DesignDocument;
@@ -19,6 +20,7 @@ import hingeleaf.fold.contact.Contact;
 import hingeleaf.fold.contact.Way;
 import hingeleaf.fold.stand.Stand;
 import hingeleaf.fold.stand.Standing;
+import hingeleaf.geom.Box;
 import hingeleaf.measure.Unit;
 import hingeleaf.plan.ClassSheet;
 import hingeleaf.plan.CutList;
@@ -270,6 +272,34 @@ public final class Pack {
     };
   }
 
+  /**
+   * The way from the made card to one of its rests, as far as its papers let it: these poses carry
+   * no thickness, so they end where the papers of the shallowest side begin to touch.
+   *
+   * @param rest index among {@link #flats}
+   * @param steps about how many moments after the made one; at least 1
+   * @throws IndexOutOfBoundsException if there is no such rest
+   */
+  public List<Posed> way(int rest, int steps) {
+    List<Posed> way = FoldWay.between(made(), flats().states().get(rest), steps);
+    int last = (int) Math.floor((way.size() - 1) * beforeTouching());
+    return List.copyOf(way.subList(0, Math.max(1, last) + 1));
+  }
+
+  /** The share of the way to flat at which the shallowest side stands three papers high. */
+  private double beforeTouching() {
+    double thick = 0;
+    double shallow = Double.POSITIVE_INFINITY;
+    for (Panel p : made().panels()) {
+      thick = Math.max(thick, card().piece(p.piece()).stock().thickness());
+      if (p.name().startsWith("side-")) {
+        Box box = p.region().box();
+        shallow = Math.min(shallow, Math.min(box.width(), box.height()));
+      }
+    }
+    return Math.acos(Math.min(1, 3 * thick / shallow)) / (Math.PI / 2);
+  }
+
   public CutList cuts() {
     return cuts.get();
   }
@@ -301,14 +331,33 @@ public final class Pack {
     return problems.get();
   }
 
-  private List<Problem> find() {
+  /**
+   * What is found without folding the card or asking the post: quick enough for every change of a
+   * design. A part of {@link #problems}, in the same order.
+   */
+  public List<Problem> firstProblems() {
+    return placed(first());
+  }
+
+  private List<Problem> first() {
     List<Problem> all = new ArrayList<>(built.get().problems());
     if (!blocked()) {
       all.addAll(Findings.of(this));
+    }
+    return all;
+  }
+
+  private List<Problem> find() {
+    List<Problem> all = first();
+    if (!blocked()) {
       all.addAll(PostWants.of(this));
       all.addAll(taught());
       all.addAll(WayFindings.of(this));
     }
+    return placed(all);
+  }
+
+  private List<Problem> placed(List<Problem> all) {
     return all.stream()
         .map(p -> p.place() == null ? p.at(place(p.origin())) : p)
         .sorted((a, b) -> a.level().compareTo(b.level()))

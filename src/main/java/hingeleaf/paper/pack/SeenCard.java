@@ -5,10 +5,10 @@ import hingeleaf.sight.View;
 import java.util.List;
 
 /** From what sight found to see, to what a picture inks: the same areas and lines, no more. */
-final class SeenCard {
+public final class SeenCard {
   private SeenCard() {}
 
-  static CardPicture.View of(View view) {
+  public static CardPicture.View of(View view) {
     List<CardPicture.Area> areas =
         view.polygons().stream()
             .map(
