@@ -75,7 +75,7 @@ public final class FoldFile {
             linkage.bodies(),
             file.mechanism().joints().size(),
             linkage.loops(),
-            flat(linkage));
+            flat(linkage, file.mechanism().joints().size()));
     out.print(
         json ? FoldJson.write(file.mechanism(), summary, results) : sentences(summary, results));
     return all ? 0 : 1;
@@ -99,9 +99,10 @@ public final class FoldFile {
   }
 
   /** The states in which it can lie, those that a card reaches without crossing first. */
-  private static FoldJson.Flat flat(Linkage linkage) {
+  private static FoldJson.Flat flat(Linkage linkage, int joints) {
     Rests rests = linkage.rests(true, Budget.of(REST_STEPS));
     List<FoldJson.FlatState> listed = new ArrayList<>();
+    int most = Math.max(1, Math.min(LISTED, LISTED * 1000 / (1 + joints)));
     for (int[] pick :
         rests.ranked(
             (c, w) -> (w.beyond() || w.crossing() ? 2 : 0) + (w.coplanar() ? 0 : 1), LISTED)) {

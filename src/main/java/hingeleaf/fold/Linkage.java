@@ -224,13 +224,17 @@ public final class Linkage {
       q[j] = o.q()[j];
     }
     if (!o.reached()) {
-      why.add(why(o, target, freedom(p, budget).rigid(budget)));
+      Freedom free = freedom(p, budget);
+      why.add(why(o, target, free.rigid(budget), free.unsought()));
     }
   }
 
-  private String why(PartDrive.Outcome o, double[] target, boolean rigid) {
+  private String why(PartDrive.Outcome o, double[] target, boolean rigid, boolean unsought) {
     if (o.blocked() < 0) {
       return "the loops do not close";
+    }
+    if (unsought) {
+      return "this many folds that lie flat can move off in too many ways: give rough angles (near)";
     }
     Joint joint = mechanism.joints().get(o.blocked());
     double got = o.q()[o.blocked()];

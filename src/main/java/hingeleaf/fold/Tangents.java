@@ -55,6 +55,7 @@ final class Tangents {
           tell(i, loopsOf, ready);
         }
       }
+      budget.spend(1 + unknown.length / 8);
       int free = next();
       if (free < 0) {
         return;
@@ -87,10 +88,14 @@ final class Tangents {
       return -1;
     }
     Loop loop = part.loops().get(best);
+    boolean many = unknown[best] > loop.rows() + 1;
     int pick = -1;
     double firmest = -1;
     for (int j : loop.joints()) {
       int i = Jacobians.local(part, j);
+      if (motion[i] == null && many) {
+        return i;
+      }
       if (motion[i] == null) {
         double firm = firmness(loop, i);
         if (firm > firmest) {
