@@ -236,7 +236,8 @@ final class StepPictures {
     if (pack.best() >= 0) {
       Rest best = pack.flats().states().get(pack.best());
       String size = units().size(best.width(), best.height());
-      cells.add(cell(all, Set.of(), List.of(), along(SEEN_FLAT), Look.straightOn(), "flat: " + size));
+      cells.add(
+          cell(all, Set.of(), List.of(), along(SEEN_FLAT), Look.straightOn(), "flat: " + size));
     }
     return cells;
   }
