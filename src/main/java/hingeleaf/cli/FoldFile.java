@@ -71,7 +71,7 @@ public final class FoldFile {
     }
     FoldJson.Summary summary =
         new FoldJson.Summary(
-            mobility(linkage, results),
+            counted(linkage, results),
             linkage.bodies(),
             file.mechanism().joints().size(),
             linkage.loops(),
@@ -79,6 +79,15 @@ public final class FoldFile {
     out.print(
         json ? FoldJson.write(file.mechanism(), summary, results) : sentences(summary, results));
     return all ? 0 : 1;
+  }
+
+  /** The freedoms, or -1 where they are too many to count. */
+  private static int counted(Linkage linkage, List<FoldJson.StateResult> results) {
+    try {
+      return mobility(linkage, results);
+    } catch (IllegalArgumentException e) {
+      return -1;
+    }
   }
 
   /**
@@ -129,6 +138,7 @@ public final class FoldFile {
     b.append(s.bodies()).append(" parts on ").append(s.hinges()).append(" folds: ");
     b.append(
         switch (s.mobility()) {
+          case -1 -> "too many to count how it moves";
           case 0 -> "rigid";
           case 1 -> "moves in one way";
           default -> "moves in " + s.mobility() + " ways";

@@ -152,12 +152,18 @@ public final class Linkage {
   /**
    * How many freedoms the mechanism has to first order in a pose; more than {@link #mobility} where
    * the pose is singular.
+   *
+   * @throws IllegalArgumentException if the mechanism is too large to tell
    */
   public int freedomsAt(Posed pose) {
     double[] q = pose.values().stream().mapToDouble(Double::doubleValue).toArray();
     int sum = freeJoints().length;
-    for (Part p : parts) {
-      sum += Freedom.kernel(p, q, Budget.of(Long.MAX_VALUE)).length;
+    try {
+      for (Part p : parts) {
+        sum += Freedom.kernel(p, q, Budget.of(Long.MAX_VALUE)).length;
+      }
+    } catch (Budget.Spent e) {
+      throw new IllegalArgumentException("this mechanism is too large to count its freedoms", e);
     }
     return sum;
   }

@@ -10,8 +10,10 @@ import java.util.List;
  * loops that are left over then sort out which combinations may really move.
  */
 final class Tangents {
-  /** More free joints than this make too large a dense rest. */
+  /** More free joints than this make too large a dense rest; fewer in the largest parts. */
   private static final int MOST = 600;
+
+  private static final int MOST_ENTRIES = 2_000_000;
 
   private final Part part;
   private final double[] q;
@@ -62,7 +64,7 @@ final class Tangents {
       }
       motion[free] = new double[freed + 1];
       motion[free][freed++] = 1;
-      if (freed > MOST) {
+      if (freed > Math.min(MOST, Math.max(60, MOST_ENTRIES / part.size()))) {
         throw new Budget.Spent();
       }
       tell(free, loopsOf, ready);
