@@ -32,8 +32,7 @@ final class PostWants {
     List<Problem> all = new ArrayList<>();
     for (Problem p : PostFindings.of(offer.best().decision(), pack.posting().packing(), words)) {
       Double pile = p.numbers().get("pile");
-      all.add(
-          pile != null && offer.rest() >= 0 ? lowering(pack, offer, p, pile).orElse(p) : p);
+      all.add(pile != null && offer.rest() >= 0 ? lowering(pack, offer, p, pile).orElse(p) : p);
     }
     return all;
   }

@@ -73,7 +73,6 @@ final class BlockJson {
             out.put("title", c.title())
                 .put("number", c.align() != Block.Align.LEFT)
                 .put("strong", c.strong()));
-    out.list(
-        "rows", () -> t.rows().forEach(r -> out.item(() -> r.forEach(out::string))));
+    out.list("rows", () -> t.rows().forEach(r -> out.item(() -> r.forEach(out::string))));
   }
 }

@@ -48,7 +48,8 @@ final class Desk {
           });
 
   /** What a pack depends on: all of it, so that a change on disk is seen. */
-  private record Asked(String name, String text, Unit view, int copies, List<Integer> drawings, int bench) {}
+  private record Asked(
+      String name, String text, Unit view, int copies, List<Integer> drawings, int bench) {}
 
   Desk(CardFolder folder) {
     this.folder = folder;

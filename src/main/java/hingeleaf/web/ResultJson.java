@@ -97,7 +97,8 @@ final class ResultJson {
     MakerUnits units = pack.inputs().wants().units();
     return JsonOut.object(
         out -> {
-          out.put("best", Math.max(0, pack.best())).put("count", (int) Math.min(Integer.MAX_VALUE, pack.flats().count()));
+          out.put("best", Math.max(0, pack.best()))
+              .put("count", (int) Math.min(Integer.MAX_VALUE, pack.flats().count()));
           out.each(
               "rests",
               pack.flats().states(),
