@@ -31,10 +31,12 @@ final class CardApi {
 
   private final Desk desk;
   private final Reckoner reckoner;
+  private final Reckoner patient;
 
-  CardApi(Desk desk, Reckoner reckoner) {
+  CardApi(Desk desk, Reckoner reckoner, Reckoner patient) {
     this.desk = desk;
     this.reckoner = reckoner;
+    this.patient = patient;
   }
 
   private static Unit view(Context c) {
@@ -68,7 +70,15 @@ final class CardApi {
   }
 
   private void reckon(Runnable work) {
-    reckoner.run(
+    reckon(reckoner, work);
+  }
+
+  private void slowly(Runnable work) {
+    reckon(patient, work);
+  }
+
+  private static void reckon(Reckoner by, Runnable work) {
+    by.run(
         () -> {
           work.run();
           return true;
@@ -116,7 +126,7 @@ final class CardApi {
 
   /** All findings, those of folding and of the post too. */
   void findings(Context c) {
-    reckon(
+    slowly(
         () -> {
           List<Problem> all = open(c).problems();
           json(c, JsonOut.object(out -> FindingJson.write(out, all)));
@@ -132,7 +142,7 @@ final class CardApi {
             .findFirst()
             .orElseThrow(() -> new Refusal(404, "the plan has no such chapter"));
     int copies = copies(c.queryParam("copies"));
-    reckon(() -> json(c, BlockJson.text(chapter.of(desk.copies(open(c), copies), desk.fonts()))));
+    slowly(() -> json(c, BlockJson.text(chapter.of(desk.copies(open(c), copies), desk.fonts()))));
   }
 
   private static int copies(@Nullable String asked) {
@@ -148,7 +158,7 @@ final class CardApi {
 
   /** The mends that were tried for every finding that wants something, by its number. */
   void mends(Context c) {
-    reckon(
+    slowly(
         () -> {
           Pack pack = open(c).whole();
           List<Problem> problems = pack.problems();
@@ -226,11 +236,11 @@ final class CardApi {
   }
 
   void results(Context c) {
-    reckon(() -> json(c, ResultJson.text(open(c).whole(), desk.fonts())));
+    slowly(() -> json(c, ResultJson.text(open(c).whole(), desk.fonts())));
   }
 
   void picture(Context c) {
-    reckon(() -> svg(c, ResultJson.picture(open(c).whole(), dark(c))));
+    slowly(() -> svg(c, ResultJson.picture(open(c).whole(), dark(c))));
   }
 
   void design(Context c) {
@@ -247,7 +257,7 @@ final class CardApi {
 
   /** The names and sizes of the files of the pack. */
   void fileList(Context c) {
-    reckon(
+    slowly(
         () -> {
           Map<String, byte[]> files = files(c);
           json(
@@ -263,7 +273,7 @@ final class CardApi {
 
   void file(Context c) {
     String wanted = c.queryParam("file");
-    reckon(
+    slowly(
         () -> {
           byte[] bytes = files(c).get(wanted == null ? "" : wanted);
           if (bytes == null) {
@@ -285,7 +295,7 @@ final class CardApi {
   }
 
   void zip(Context c) {
-    reckon(() -> c.contentType("application/zip").result(zip(files(c))));
+    slowly(() -> c.contentType("application/zip").result(zip(files(c))));
   }
 
   /** The same files give the same bytes: entries carry no time of their own. */

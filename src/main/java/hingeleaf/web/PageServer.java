@@ -18,7 +18,8 @@ public final class PageServer implements AutoCloseable {
   private static final int THREADS = 400;
 
   private final Key key = Key.fresh();
-  private final Reckoner reckoner = new Reckoner();
+  private final Reckoner reckoner = Reckoner.quick();
+  private final Reckoner patient = Reckoner.patient();
   private final Javalin javalin;
   private final Consumer<Throwable> bugs;
 
@@ -48,8 +49,8 @@ public final class PageServer implements AutoCloseable {
     config.http.generateEtags = true;
     Guard guard = new Guard(key, this::port, assets.importMapHash());
     config.routes.before(guard::check);
-    StartApi start = new StartApi(desk, reckoner);
-    CardApi card = new CardApi(desk, reckoner);
+    StartApi start = new StartApi(desk, reckoner, patient);
+    CardApi card = new CardApi(desk, reckoner, patient);
     for (Route r : Route.all(start, card, assets)) {
       config.routes.addHttpHandler(HandlerType.findOrCreate(r.method()), r.path(), r.handler());
     }
@@ -120,5 +121,6 @@ public final class PageServer implements AutoCloseable {
   public void close() {
     javalin.stop();
     reckoner.close();
+    patient.close();
   }
 }

@@ -13,12 +13,21 @@ import java.util.concurrent.TimeoutException;
 /** Runs the reckoning of cards on a few threads, and lets no request wait for ever. */
 final class Reckoner implements AutoCloseable {
   private static final int MOST_WAITING = 400;
-  private static final long SECONDS = 30;
+  private static final long SECONDS = 60;
 
   private final ExecutorService threads;
 
-  Reckoner() {
-    int n = Math.max(2, Runtime.getRuntime().availableProcessors());
+  /** The threads for what a hand is waiting for. */
+  static Reckoner quick() {
+    return new Reckoner(Math.max(2, Runtime.getRuntime().availableProcessors()));
+  }
+
+  /** One thread for pictures, chapters and packs, so that they never stand in the way of a hand. */
+  static Reckoner patient() {
+    return new Reckoner(1);
+  }
+
+  private Reckoner(int n) {
     this.threads =
         new ThreadPoolExecutor(
             n,

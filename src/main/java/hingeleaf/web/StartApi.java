@@ -20,18 +20,24 @@ import hingeleaf.structure.Structures;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import tools.jackson.databind.JsonNode;
 
 /** What can be asked before a card lies open: the cards there are, and new ones. */
 final class StartApi {
   private final Desk desk;
   private final Reckoner reckoner;
+  private final Reckoner patient;
+  private final Map<String, String> pictures = new ConcurrentHashMap<>();
 
-  StartApi(Desk desk, Reckoner reckoner) {
+  StartApi(Desk desk, Reckoner reckoner, Reckoner patient) {
     this.desk = desk;
     this.reckoner = reckoner;
+    this.patient = patient;
   }
 
   void start(Context c) {
@@ -107,7 +113,7 @@ final class StartApi {
   }
 
   void examplePicture(Context c) {
-    CardApi.svg(c, reckoner.run(() -> ResultJson.picture(example(c), CardApi.dark(c))));
+    picture(c, () -> example(c));
   }
 
   /** An example in three dimensions, to be looked at before anything is written. */
@@ -131,12 +137,19 @@ final class StartApi {
   void structurePicture(Context c) {
     String name = c.pathParam("name");
     Form form = structure(name).form();
-    CardApi.svg(
-        c,
-        reckoner.run(
-            () ->
-                ResultJson.picture(
-                    pack(design(name, fresh(form, Unit.MM)), Unit.MM), CardApi.dark(c))));
+    picture(c, () -> pack(design(name, fresh(form, Unit.MM)), Unit.MM));
+  }
+
+  /** Pictures of what never changes are drawn once. */
+  private void picture(Context c, Supplier<Pack> pack) {
+    boolean dark = CardApi.dark(c);
+    String key = c.path() + dark;
+    String known = pictures.get(key);
+    if (known == null) {
+      known = patient.run(() -> ResultJson.picture(pack.get(), dark));
+      pictures.put(key, known);
+    }
+    CardApi.svg(c, known);
   }
 
   private static Structure structure(String name) {

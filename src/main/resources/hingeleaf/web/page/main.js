@@ -12,14 +12,19 @@ import { get } from './api.js';
 /** @type {() => void} */
 let end = () => {};
 
+let turn = 0;
+
 async function route() {
+  const mine = ++turn;
   end();
   end = () => {};
   unwatch();
   forgetWatchers();
   const name = /^#\/card\/(.+)$/.exec(location.hash)?.[1];
   try {
-    end = name ? await work(decodeURIComponent(name)) : await (await import('./start.js')).start();
+    const done = name ? await work(decodeURIComponent(name)) : await (await import('./start.js')).start();
+    if (mine === turn) end = done;
+    else done();
   } catch (e) {
     byId('page').replaceChildren(h('div', { class: 'start' }, h('h1', {}, 'Not yet'), h('p', {}, e instanceof Error ? e.message : String(e)), h('p', {}, h('a', { href: '#/' }, 'All cards'))));
   }

@@ -20,8 +20,16 @@ export async function start() {
     envelope(told),
     tiles('Start from a structure', 'Every number can be changed afterwards.', told.structures.map(structure)),
     tiles('Start from a finished card', 'A copy becomes yours.', told.examples.map(finished))));
-  const studio = await showExample(hero, example);
-  return () => studio?.close();
+  const showing = showExample(hero, example);
+  drawTiles();
+  return () => { waiting.length = 0; showing.then((studio) => studio?.close()); };
+}
+
+/** Pictures still to be fetched: one after the other, so that they keep nobody waiting. @type {(() => Promise<void>)[]} */
+const waiting = [];
+
+async function drawTiles() {
+  for (let next = waiting.shift(); next; next = waiting.shift()) await next();
 }
 
 /** @param {any} told @param {any} example */
@@ -71,7 +79,7 @@ function tiles(title, says, items) {
 /** @param {string} name @param {string} says @param {string} picture @param {() => any} go */
 function tile(name, says, picture, go) {
   const pic = h('div', { class: 'pic' });
-  getText(`${picture}?ground=${document.documentElement.dataset.theme}`).then((t) => pic.replaceChildren(drawing(t))).catch(() => pic.replaceChildren(h('span', { class: 'quiet small' }, 'no picture yet')));
+  waiting.push(() => getText(`${picture}?ground=${document.documentElement.dataset.theme}`).then((t) => pic.replaceChildren(drawing(t))).catch(() => pic.replaceChildren(h('span', { class: 'quiet small' }, 'no picture yet'))));
   return h('button', { type: 'button', onclick: () => Promise.resolve(go()).catch(explain) }, pic, h('strong', {}, name), says && h('span', { class: 'says' }, says));
 }
 
