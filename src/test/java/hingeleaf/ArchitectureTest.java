@@ -46,8 +46,9 @@ class ArchitectureTest {
     allow("mend", "pack");
     allow("paper", "pack");
     allow("intake", "sheet", "card");
-    allow("cli", "paper", "mend", "intake", "pack", "web");
-    allow("web", "paper", "mend", "intake", "pack");
+    allow("store");
+    allow("web", "paper", "mend", "intake", "pack", "store");
+    allow("cli", "paper", "mend", "intake", "pack", "store", "web");
   }
 
   private static void allow(String from, String... to) {
@@ -101,7 +102,7 @@ class ArchitectureTest {
   void belowTheDoorsNoFilesClocksOrLoggers() {
     ArchRuleDefinition.noClasses()
         .that()
-        .resideOutsideOfPackages("hingeleaf.cli..", "hingeleaf.web..")
+        .resideOutsideOfPackages("hingeleaf.cli..", "hingeleaf.web..", "hingeleaf.store..")
         .should()
         .dependOnClassesThat()
         .haveFullyQualifiedName("java.nio.file.Files")

@@ -15,10 +15,12 @@ import hingeleaf.stock.Bench;
 import hingeleaf.stock.BuiltInBench;
 import hingeleaf.structure.Structures;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -49,6 +51,15 @@ final class Common {
   record Loaded(@Nullable Pack pack, List<Problem> problems, Fonts fonts) {}
 
   Loaded load(Path file, boolean mirrored) {
+    return load(file, mirrored, wants -> wants);
+  }
+
+  Loaded load(Path file, UnaryOperator<Wants> more) {
+    return load(file, false, more);
+  }
+
+  /** The pack of a file with what a verb wants beside the common options. */
+  Loaded load(Path file, boolean mirrored, UnaryOperator<Wants> more) {
     byte[] bytes = InputFile.read(file);
     Fonts fonts = HouseFonts.read();
     DesignDocument.Outcome outcome = DesignDocument.read(file.toString(), bytes, Structures.FORMS);
@@ -57,11 +68,12 @@ final class Common {
     }
     DesignDocument design = ((DesignDocument.Outcome.Right) outcome).document();
     Unit written = unit(design.unit());
-    Wants wants = new Wants(MakerUnits.of(written), letter(written), copies(), mirrored);
+    Wants plain = new Wants(MakerUnits.of(written), letter(written), copies(), mirrored);
+    Wants wants = more.apply(plain);
     Pack pack =
         Pack.of(
             new Pack.Inputs(
-                design, drawings(file, design), bench(design.unit()), new Letters(fonts), wants));
+                design, drawings(file, design), bench(written), new Letters(fonts), wants));
     return new Loaded(pack, List.of(), fonts);
   }
 
@@ -91,9 +103,9 @@ final class Common {
     return copies;
   }
 
-  Bench bench(Unit designUnit) {
+  Bench bench(Unit written) {
     if (bench == null) {
-      return designUnit == Unit.IN ? BuiltInBench.inches() : BuiltInBench.metric();
+      return written == Unit.IN ? BuiltInBench.inches() : BuiltInBench.metric();
     }
     BenchDocument.Outcome outcome = BenchDocument.read(bench.toString(), InputFile.read(bench));
     if (outcome instanceof BenchDocument.Outcome.Wrong w) {
@@ -102,11 +114,13 @@ final class Common {
     return BenchReader.bench(((BenchDocument.Outcome.Right) outcome).document());
   }
 
-  /** The bytes of every drawing that the design names; those that are not there stay out. */
+  /** The bytes of every drawing that the design names; those that are not there are told later. */
   private static Map<String, byte[]> drawings(Path file, DesignDocument design) {
     Map<String, byte[]> drawings = new LinkedHashMap<>();
     for (String name : Drawings.named(design)) {
-      drawings.put(name, InputFile.beside(file, name));
+      if (Files.exists(file.resolveSibling(name))) {
+        drawings.put(name, InputFile.beside(file, name));
+      }
     }
     return drawings;
   }

@@ -5,6 +5,7 @@ import hingeleaf.card.Rest;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.json.PackJson;
+import hingeleaf.plan.Leans;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;

@@ -71,14 +71,23 @@ public final class FoldFile {
     }
     FoldJson.Summary summary =
         new FoldJson.Summary(
-            mobility(linkage, results),
+            counted(linkage, results),
             linkage.bodies(),
             file.mechanism().joints().size(),
             linkage.loops(),
-            flat(linkage));
+            flat(linkage, file.mechanism().joints().size()));
     out.print(
         json ? FoldJson.write(file.mechanism(), summary, results) : sentences(summary, results));
     return all ? 0 : 1;
+  }
+
+  /** The freedoms, or -1 where they are too many to count. */
+  private static int counted(Linkage linkage, List<FoldJson.StateResult> results) {
+    try {
+      return mobility(linkage, results);
+    } catch (IllegalArgumentException e) {
+      return -1;
+    }
   }
 
   /**
@@ -99,17 +108,19 @@ public final class FoldFile {
   }
 
   /** The states in which it can lie, those that a card reaches without crossing first. */
-  private static FoldJson.Flat flat(Linkage linkage) {
+  private static FoldJson.Flat flat(Linkage linkage, int joints) {
     Rests rests = linkage.rests(true, Budget.of(REST_STEPS));
     List<FoldJson.FlatState> listed = new ArrayList<>();
+    int most = Math.max(1, Math.min(LISTED, LISTED * 1000 / (1 + joints)));
     for (int[] pick :
-        rests.ranked((c, w) -> (w.beyond() ? 2 : 0) + (w.coplanar() ? 0 : 1), LISTED)) {
+        rests.ranked(
+            (c, w) -> (w.beyond() || w.crossing() ? 2 : 0) + (w.coplanar() ? 0 : 1), LISTED)) {
       boolean coplanar = true;
       boolean crossing = false;
       for (int c = 0; c < pick.length; c++) {
         RestState way = rests.choices().get(c).ways().get(pick[c]);
         coplanar &= way.coplanar();
-        crossing |= way.beyond();
+        crossing |= way.beyond() || way.crossing();
       }
       listed.add(new FoldJson.FlatState(linkage.rest(rests, pick), coplanar, crossing));
     }
@@ -124,13 +135,22 @@ public final class FoldFile {
 
   private static String sentences(FoldJson.Summary s, List<FoldJson.StateResult> results) {
     StringBuilder b = new StringBuilder();
-    b.append(s.bodies()).append(" parts on ").append(s.hinges()).append(" folds, ");
-    b.append(s.mobility() == 0 ? "rigid" : "free to move in " + s.mobility() + " ways");
-    b.append('\n');
+    b.append(s.bodies()).append(" parts on ").append(s.hinges()).append(" folds: ");
+    b.append(
+        switch (s.mobility()) {
+          case -1 -> "too many to count how it moves";
+          case 0 -> "rigid";
+          case 1 -> "moves in one way";
+          default -> "moves in " + s.mobility() + " ways";
+        });
+    if (s.flat().count() > 0) {
+      b.append(String.format(Locale.ROOT, "; lies in %.0f states", s.flat().count()));
+    }
+    b.append(".\n");
     for (FoldJson.StateResult r : results) {
       b.append(r.drive());
-      b.append(r.reached() ? ": reached" : ": not reached, " + r.why());
-      b.append(String.format(Locale.ROOT, ", gap %.1e mm%n", r.posed().gap()));
+      b.append(r.reached() ? ": reached" : ": not reached; " + r.why());
+      b.append(String.format(Locale.ROOT, ", gap %.1e mm\n", r.posed().gap()));
     }
     return b.toString();
   }

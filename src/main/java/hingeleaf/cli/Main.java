@@ -18,7 +18,17 @@ import picocli.CommandLine.UnmatchedArgumentException;
     version = "hingeleaf 0.1.0",
     description = "From a small design to everything a maker of dimensional cards needs.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {NewCommand.class, CheckCommand.class, MakeCommand.class, SchemaCommand.class},
+    subcommands = {
+      NewCommand.class,
+      CheckCommand.class,
+      MakeCommand.class,
+      LookCommand.class,
+      PostCommand.class,
+      PriceCommand.class,
+      SchemaCommand.class,
+      ServeCommand.class,
+      BaselineCommand.class
+    },
     footerHeading = "%nExit codes: ",
     footer = {
       "0 fine, 1 the content of a file blocks, 2 the command line is wrong,",

@@ -2,6 +2,7 @@ package hingeleaf.cli;
 
 import hingeleaf.finding.Problem;
 import hingeleaf.pack.Pack;
+import hingeleaf.pack.Wants;
 import hingeleaf.paper.json.PackJson;
 import hingeleaf.paper.pack.PackFiles;
 import java.io.PrintWriter;
@@ -24,7 +25,8 @@ import picocli.CommandLine.Spec;
     description = "Make everything that comes out of a design: plan, templates, pieces, picture.",
     footer = {
       "",
-      "Writes plan.pdf, templates.pdf, pieces/*.svg, picture.png and pack.json.",
+      "Writes plan.pdf, templates.pdf, pieces/*.svg, picture.png and pack.json;",
+      "with --copies also run-sheet.pdf, with --class also class-sheet.pdf.",
       "Example: hingeleaf make card.yaml --out pack"
     })
 final class MakeCommand implements Callable<Integer> {
@@ -42,6 +44,18 @@ final class MakeCommand implements Callable<Integer> {
   @Option(names = "--mirrored", description = "mirror the templates, for marking on the back")
   private boolean mirrored;
 
+  @Option(
+      names = "--class",
+      paramLabel = "SEATS",
+      description = "how many you teach it to; adds a class sheet")
+  private int seats;
+
+  @Option(
+      names = "--minutes",
+      paramLabel = "MINUTES",
+      description = "how long the class lasts; 120 where left out")
+  private int minutes = 120;
+
   @Option(names = "--json", description = "print pack.json too")
   private boolean json;
 
@@ -49,7 +63,7 @@ final class MakeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Common.Loaded loaded = common.load(design, mirrored);
+    Common.Loaded loaded = common.load(design, mirrored, wants -> wants.teaching(taught()));
     PrintWriter err = spec.commandLine().getErr();
     Pack pack = loaded.pack();
     List<Problem> problems = pack == null ? loaded.problems() : pack.problems();
@@ -67,6 +81,16 @@ final class MakeCommand implements Callable<Integer> {
     }
     Common.talk(err, folder + ": " + files.size() + " files; begin with plan.pdf");
     return Exit.FINE;
+  }
+
+  private Wants.Lesson taught() {
+    if (seats < 0 || seats > 200) {
+      throw new DoorException(Exit.USAGE, "--class takes 1 to 200 seats, not " + seats);
+    }
+    if (minutes < 10 || minutes > 1000) {
+      throw new DoorException(Exit.USAGE, "--minutes takes 10 to 1000, not " + minutes);
+    }
+    return seats == 0 ? Wants.Lesson.NONE : new Wants.Lesson(seats, minutes);
   }
 
   private static Path besides(Path design) {

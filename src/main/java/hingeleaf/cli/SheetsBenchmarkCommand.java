@@ -84,13 +84,13 @@ public final class SheetsBenchmarkCommand implements Callable<Integer> {
       }
     } catch (IOException e) {
       err.println(path + ": cannot be read");
-      return SheetsCommand.UNREADABLE;
+      return Exit.FILES;
     } catch (JacksonException e) {
       err.println(path + ": this is not one JSON object a line: " + e.getOriginalMessage());
-      return SheetsCommand.BLOCKED;
+      return Exit.CONTENT;
     }
     print(measure(instances));
-    return SheetsCommand.FINE;
+    return Exit.FINE;
   }
 
   private List<Row> measure(List<JsonNode> instances) throws InterruptedException {

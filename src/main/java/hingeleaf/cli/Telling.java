@@ -30,7 +30,7 @@ final class Telling {
     long warns = problems.stream().filter(p -> p.level() == Level.WARNS).count();
     long notes = problems.stream().filter(p -> p.level() == Level.NOTES).count();
     if (blocks + warns + notes == 0) {
-      return "nothing to complain of";
+      return "0 blocking, 0 to watch, 0 to know: nothing to complain of";
     }
     return blocks + " blocking, " + warns + " to watch, " + notes + " to know";
   }

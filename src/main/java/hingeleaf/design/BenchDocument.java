@@ -30,10 +30,10 @@ public record BenchDocument(Tree tree, Unit unit, Values values) {
   /** Reads a bench; see {@link DesignDocument#read}. */
   public static Outcome read(String source, byte[] bytes) {
     TreeReading reading = Tree.read(source, bytes);
-    if (reading instanceof TreeReading.Unreadable u) {
+    if (reading instanceof TreeReading.Illegible u) {
       return new Outcome.Wrong(u.problems());
     }
-    Tree tree = ((TreeReading.Readable) reading).tree();
+    Tree tree = ((TreeReading.Legible) reading).tree();
     if (FileKind.of(tree) != FileKind.BENCH) {
       return new Outcome.Wrong(List.of(FileKind.BENCH.expected(tree)));
     }

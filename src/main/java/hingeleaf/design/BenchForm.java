@@ -30,7 +30,7 @@ public final class BenchForm {
           "dies",
           "a die",
           "a cutting die",
-          FormField.named("die", "what you call it").required(),
+          FormField.named("die", "what you call it").required().example("round-90"),
           FormField.text("label", 100, "what its packet says"),
           FormField.word(
                   "shape",
@@ -42,8 +42,11 @@ public final class BenchForm {
                   "arch",
                   "rounded",
                   "other")
-              .required(),
-          FormField.size("cut", LARGEST, "the opening that it leaves, measured").required(),
+              .required()
+              .example("circle"),
+          FormField.size("cut", LARGEST, "the opening that it leaves, measured")
+              .required()
+              .example("[90, 90]", "[3 1/2, 3 1/2]"),
           FormField.size("drop-out", LARGEST, "what falls out, measured"));
 
   private static final Form EMBOSSING_FOLDER =
@@ -51,8 +54,10 @@ public final class BenchForm {
           "embossing-folders",
           "an embossing folder",
           "presses a pattern into a panel",
-          FormField.named("embossing folder", "what you call it").required(),
-          FormField.size("size", LARGEST, "the patterned part").required());
+          FormField.named("embossing folder", "what you call it").required().example("waves"),
+          FormField.size("size", LARGEST, "the patterned part")
+              .required()
+              .example("[108, 140]", "[4 1/4, 5 1/2]"));
 
   private static final Form SHEET =
       Form.of(
@@ -90,7 +95,7 @@ public final class BenchForm {
           "glues",
           "a glue",
           "a glue or tape",
-          FormField.named("glue", "what you call it").required(),
+          FormField.named("glue", "what you call it").required().example("glue-stick"),
           FormField.word("kind", "what it is", "glue", "tape").usually("glue"),
           FormField.length("width", Range.positive(200), "of the tape, or of a line of glue"),
           FormField.number("hold", MINUTES, "minutes", "to be held").usually("0"),
@@ -103,8 +108,10 @@ public final class BenchForm {
           "foams",
           "a foam",
           "foam pads or tape that raise a part",
-          FormField.named("foam", "what you call it").required(),
-          FormField.length("thickness", Range.positive(50), "measured").required(),
+          FormField.named("foam", "what you call it").required().example("pads-2"),
+          FormField.length("thickness", Range.positive(50), "measured")
+              .required()
+              .example("2", "1/16"),
           FormField.number("price", MONEY, "", "of a hundred square centimetres").usually("0"));
 
   private static final Form ENVELOPE =
@@ -112,8 +119,11 @@ public final class BenchForm {
           "envelopes",
           "an envelope",
           "an envelope that you have",
-          FormField.named("envelope", "what you call it").required(),
-          NamedSizes.ENVELOPES.field("size", LARGEST, "by name, or its outer size").required(),
+          FormField.named("envelope", "what you call it").required().example("usual"),
+          NamedSizes.ENVELOPES
+              .field("size", LARGEST, "by name, or its outer size")
+              .required()
+              .example("C5", "US-A7"),
           FormField.number("price", MONEY, "", "of one").usually("0"),
           FormField.number("grams", Range.from(0, 1000), "g", "weight of one"));
 

@@ -38,10 +38,10 @@ public record DesignDocument(Tree tree, Unit unit, Values values) {
    */
   public static Outcome read(String source, byte[] bytes, DesignForms forms) {
     TreeReading reading = Tree.read(source, bytes);
-    if (reading instanceof TreeReading.Unreadable u) {
+    if (reading instanceof TreeReading.Illegible u) {
       return new Outcome.Wrong(u.problems());
     }
-    return read(((TreeReading.Readable) reading).tree(), forms);
+    return read(((TreeReading.Legible) reading).tree(), forms);
   }
 
   /** The same for a text that has been read into its tree. */

@@ -7,6 +7,7 @@ import hingeleaf.finding.Problem;
 import hingeleaf.measure.NearestWord;
 import hingeleaf.measure.Unit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,25 +40,34 @@ public final class FormReader {
 
   /** Everything found wrong so far, in the order of the text, at most a hundred. */
   public List<Problem> problems() {
-    return List.copyOf(problems);
+    return problems.stream().sorted(Comparator.comparing(FormReader::place)).toList();
+  }
+
+  private static long place(Problem p) {
+    Place at = p.place();
+    return at == null ? 0 : ((long) at.line() << 32) + at.column();
   }
 
   /** Reads a form; the values are complete only if no {@link #problems} were found. */
   public Values read(Form form, Node node) {
     if (node instanceof Node.Fields fields) {
-      unknownKeys(form, fields, Set.of());
-      return values(form, fields);
+      return values(form, fields, unknownKeys(form, fields));
     }
     add("bad-value", node, expectedFound(node, "keys with values: " + Wording.oneOf(form.keys())));
     return new Values(form, node.trail(), node.place(), Map.of());
   }
 
-  /** The fields of a form out of what is written; unknown keys are not looked for. */
-  private Values values(Form form, Node.Fields fields) {
+  /**
+   * The fields of a form out of what is written.
+   *
+   * @param misspelt keys that stand there in another spelling, and so are not missed
+   */
+  private Values values(Form form, Node.Fields fields, Set<String> misspelt) {
     Map<String, Held> held = new LinkedHashMap<>();
     for (FormField f : form.fields()) {
       Optional<Node> written = fields.get(f.key());
-      Held h = written.isPresent() ? given(f, written.get()) : silent(form, f, fields);
+      boolean needed = f.needed() && !misspelt.contains(f.key());
+      Held h = written.isPresent() ? given(f, written.get()) : silent(form, f, fields, needed);
       if (h != null) {
         held.put(f.key(), h);
       }
@@ -69,7 +79,7 @@ public final class FormReader {
     return value(f.kind(), node).map(v -> new Held(v, node.place(), true)).orElse(null);
   }
 
-  private @Nullable Held silent(Form form, FormField f, Node.Fields fields) {
+  private @Nullable Held silent(Form form, FormField f, Node.Fields fields, boolean needed) {
     FormField.ByUnit usual = f.usual();
     if (usual != null) {
       Value value =
@@ -80,8 +90,8 @@ public final class FormReader {
                           form.name() + "." + f.key() + " has a faulty usual value"));
       return new Held(value, fields.place(), false);
     }
-    if (f.needed()) {
-      add(
+    if (needed) {
+      addPlain(
           "missing",
           fields,
           Wording.shortened(form.title())
@@ -97,7 +107,7 @@ public final class FormReader {
 
   private static Node usualNode(FormField f, String yaml, Node.Fields parent) {
     TreeReading reading = Tree.read(f.key(), yaml);
-    if (reading instanceof TreeReading.Readable r) {
+    if (reading instanceof TreeReading.Legible r) {
       return Rebased.node(r.tree().root(), parent.place(), parent.trail().key(f.key()));
     }
     throw new IllegalStateException(f.key() + " has a usual value that is no YAML: " + yaml);
@@ -112,16 +122,18 @@ public final class FormReader {
     return kind.accept(new ValueReader(this, node));
   }
 
-  void unknownKeys(Form form, Node.Fields fields, Set<String> others) {
-    List<String> keys = new ArrayList<>(form.keys());
-    keys.addAll(others);
+  /** Tells of every key that the form has not; returns the keys that were probably meant. */
+  private Set<String> unknownKeys(Form form, Node.Fields fields) {
+    List<String> keys = form.keys();
     Set<String> written = new HashSet<>();
     fields.entries().forEach(e -> written.add(e.key().raw()));
+    Set<String> meant = new HashSet<>();
     for (Node.Entry e : fields.entries()) {
       String key = e.key().raw();
       if (!keys.contains(key)) {
         List<String> free = keys.stream().filter(k -> !written.contains(k)).toList();
         Optional<String> near = NearestWord.to(key, free).or(() -> NearestWord.to(key, keys));
+        near.ifPresent(meant::add);
         addPlain(
             "unknown-key",
             e.key(),
@@ -134,6 +146,7 @@ public final class FormReader {
                     : "; it takes " + Wording.oneOf(keys)));
       }
     }
+    return meant;
   }
 
   /** A value written as something else. */
@@ -179,7 +192,6 @@ public final class FormReader {
     all.addAll(variant.beside());
     all.addAll(kind.common());
     Form form = new Form(variant.main().key(), kind.what(), variant.main().says(), all);
-    unknownKeys(form, fields, Set.of());
-    return values(form, fields);
+    return values(form, fields, unknownKeys(form, fields));
   }
 }

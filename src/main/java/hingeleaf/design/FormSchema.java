@@ -196,7 +196,7 @@ final class FormSchema implements FieldKind.Visitor<ObjectNode> {
 
   @Override
   public ObjectNode oneOf(FieldKind.OneOf kind) {
-    return oneOf(kind, kind == ShapeForm.KIND);
+    return oneOf(kind, kind.equals(ShapeForm.KIND));
   }
 
   private ObjectNode oneOf(FieldKind.OneOf kind, boolean elsewhere) {

@@ -71,20 +71,24 @@ public final class NewText {
       return;
     }
     line(indent, key + ":", remark);
-    for (String l : value.split("\n")) {
-      out.append(indent).append("  ").append(l).append('\n');
-    }
+    value.lines().forEach(l -> out.append(indent).append("  ").append(l).append('\n'));
   }
 
   /** A list that can be left out, with one item as a sample, all as a comment. */
   private void sample(String indent, FormField f, FieldKind item) {
-    List<Form> forms = new ArrayList<>();
+    List<String> samples = new ArrayList<>();
     if (item instanceof FieldKind.Group g) {
-      forms.add(g.form());
+      samples.add(flow(g.form()));
+    } else if (item instanceof FieldKind.OneOf one) {
+      for (FieldKind.Variant v : one.variants()) {
+        if (v.main().kind() instanceof FieldKind.Group g) {
+          samples.add(v.main().key() + ": " + flow(g.form()));
+        }
+      }
     }
     line(indent, "# " + f.key() + ":", f.says());
-    for (Form form : forms) {
-      out.append(indent).append("#   - ").append(flow(form)).append('\n');
+    for (String sample : samples) {
+      out.append(indent).append("#   - ").append(sample).append('\n');
     }
   }
 

@@ -2,6 +2,7 @@ package hingeleaf.design;
 
 import hingeleaf.finding.Place;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A text with its name, able to tell line and column of any character. Lines end with a line feed,
@@ -11,11 +12,22 @@ public final class SourceText {
   private final String name;
   private final String text;
   private final int[] lineStarts;
+  private final int[] pairs;
 
   public SourceText(String name, String text) {
     this.name = name;
     this.text = text;
     this.lineStarts = lineStarts(text);
+    this.pairs =
+        IntStream.range(0, text.length())
+            .filter(i -> Character.isLowSurrogate(text.charAt(i)))
+            .toArray();
+  }
+
+  /** How many signs of two code units end before an offset. */
+  private int pairsBefore(int offset) {
+    int found = Arrays.binarySearch(pairs, offset);
+    return found >= 0 ? found : -found - 1;
   }
 
   private static int[] lineStarts(String text) {
@@ -23,7 +35,7 @@ public final class SourceText {
     int n = 1;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      boolean end = c == '\n' || (c == '\r' && !(text.startsWith("\n", i + 1)));
+      boolean end = c == '\n' || (c == '\r' && !text.startsWith("\n", i + 1));
       if (end) {
         starts = n == starts.length ? Arrays.copyOf(starts, 2 * n) : starts;
         starts[n++] = i + 1;
@@ -46,7 +58,8 @@ public final class SourceText {
     int line = lineOf(at);
     int start = lineStarts[line];
     int from = start == 0 && text.startsWith("\uFEFF") ? Math.min(1, at) : start;
-    return new Place(name, line + 1, text.codePointCount(from, at) + 1);
+    int column = at - from - (pairsBefore(at) - pairsBefore(from)) + 1;
+    return new Place(name, line + 1, column);
   }
 
   /** Where the line with this character begins. */

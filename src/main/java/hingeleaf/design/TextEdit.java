@@ -45,7 +45,7 @@ public final class TextEdit {
     Splice splice = splice(change);
     String name = tree.source().name();
     TreeReading reading = Tree.read(name, splice.in(layout.text()));
-    if (reading instanceof TreeReading.Readable r
+    if (reading instanceof TreeReading.Legible r
         && Meaning.of(r.tree().root()).equals(splice.meaning())) {
       return new Edit.Done(r.tree());
     }
@@ -77,7 +77,7 @@ public final class TextEdit {
   /** What a value will mean, if it is YAML on one line and nothing else, no comment either. */
   private static Meaning meaning(String yaml) throws No {
     boolean line = !yaml.isBlank() && !yaml.contains("\n") && !yaml.contains("\r");
-    if (line && Tree.read("value", yaml) instanceof TreeReading.Readable r) {
+    if (line && Tree.read("value", yaml) instanceof TreeReading.Legible r) {
       Node root = r.tree().root();
       if (root.span().from() == 0 && root.span().to() == yaml.length()) {
         return Meaning.of(root);
@@ -111,18 +111,30 @@ public final class TextEdit {
   private Splice replace(Node old, String yaml, Meaning meaning) {
     Meaning whole = Meaning.with(tree.root(), old, meaning);
     Span span = old.span();
-    int gap = span.from();
-    while (gap > 0 && Character.isWhitespace(layout.text().charAt(gap - 1))) {
-      gap--;
-    }
-    boolean afterColon = gap > 0 && layout.text().charAt(gap - 1) == ':';
+    int colon = afterColon(old);
     boolean blank = old instanceof Node.Scalar s && s.blank();
-    boolean below = layout.lineStart(gap) != layout.lineStart(span.from());
-    if (afterColon && (blank || below)) {
-      return new Splice(gap, span.to(), " " + yaml + broken(span), whole);
+    boolean below = layout.lineStart(Math.max(colon, 0)) != layout.lineStart(span.from());
+    if (colon >= 0 && (blank || below)) {
+      // up to the key's own line; remarks that stand between stay behind it
+      String between = layout.text().substring(colon, span.from()).stripTrailing();
+      return new Splice(colon, span.to(), " " + yaml + between + broken(span), whole);
     }
-    String space = blank && gap == span.from() ? " " : "";
+    boolean bareDash = blank && span.from() > 0 && layout.text().charAt(span.from() - 1) == '-';
+    String space = bareDash ? " " : "";
     return new Splice(span.from(), span.to(), space + yaml + broken(span), whole);
+  }
+
+  /** The place behind the colon of the key whose value this is; -1 for list items and the top. */
+  private int afterColon(Node value) {
+    Step step = Step.last(value.path());
+    if (step.index() >= 0 || !(tree.find(step.parent()).orElse(null) instanceof Node.Fields f)) {
+      return -1;
+    }
+    return f.entry(step.key())
+        .filter(e -> e.value() == value)
+        .map(e -> layout.text().indexOf(':', e.key().span().to()) + 1)
+        .filter(colon -> colon > 0 && colon <= value.span().from())
+        .orElse(-1);
   }
 
   /** The line break that a value over several lines took along. */

@@ -59,14 +59,16 @@ final class TreeBuilder {
   }
 
   Optional<Node> build() {
+    String text = withoutJsonTabs(source.text().substring(start));
     LoadSettings settings =
         LoadSettings.builder()
             .setUseMarks(true)
             .setParseComments(false)
             .setCodePointLimit(TreeReading.LIMIT_BYTES + 1)
+            // all at once: the parser trips over an emoji that straddles two of its buffers
+            .setBufferSize(text.length() + 2)
             .build();
     try {
-      String text = withoutJsonTabs(source.text().substring(start));
       return document(new Parse(settings).parseString(text).iterator());
     } catch (Stop stop) {
       return Optional.empty();

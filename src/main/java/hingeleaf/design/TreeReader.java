@@ -32,9 +32,7 @@ final class TreeReader {
     if (bytes.length > TreeReading.LIMIT_BYTES) {
       return refused("too-large", new SourceText(name, ""), 0, "this file is larger than 2 MB");
     }
-    if (bytes.length >= 2
-        && ((bytes[0] & 0xFF) << 8 | bytes[1] & 0xFF) >= 0xFEFF
-        && isUtf16(bytes)) {
+    if (isUtf16(bytes)) {
       return refused(
           "not-utf8", new SourceText(name, ""), 0, "this file is UTF-16 text; save it as UTF-8");
     }
@@ -54,7 +52,10 @@ final class TreeReader {
   }
 
   private static boolean isUtf16(byte[] bytes) {
-    int first = (bytes[0] & 0xFF) << 8 | bytes[1] & 0xFF;
+    if (bytes.length < 2) {
+      return false;
+    }
+    int first = ((bytes[0] & 0xFF) << 8) | (bytes[1] & 0xFF);
     return first == 0xFEFF || first == 0xFFFE;
   }
 
@@ -86,7 +87,7 @@ final class TreeReader {
     }
     List<Problem> problems = new ArrayList<>(tabs(source));
     if (!problems.isEmpty()) {
-      return new TreeReading.Unreadable(problems);
+      return new TreeReading.Illegible(problems);
     }
     return build(source);
   }
@@ -95,12 +96,12 @@ final class TreeReader {
     TreeBuilder builder = new TreeBuilder(source);
     Optional<Node> root = builder.build();
     if (!builder.problems().isEmpty()) {
-      return new TreeReading.Unreadable(builder.problems());
+      return new TreeReading.Illegible(builder.problems());
     }
     Node node = root.orElse(null);
     return node == null || isBlank(node)
         ? refused("empty-file", source, 0, "nothing stands in this file")
-        : new TreeReading.Readable(new Tree(source, node));
+        : new TreeReading.Legible(new Tree(source, node));
   }
 
   private static boolean isBlank(@Nullable Node node) {
@@ -145,7 +146,7 @@ final class TreeReader {
   }
 
   private static TreeReading refused(String kind, SourceText source, int offset, String message) {
-    return new TreeReading.Unreadable(List.of(problem(kind, source, offset, message)));
+    return new TreeReading.Illegible(List.of(problem(kind, source, offset, message)));
   }
 
   static Problem problem(String kind, SourceText source, int offset, String message) {

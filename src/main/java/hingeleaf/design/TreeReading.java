@@ -9,15 +9,15 @@ public sealed interface TreeReading {
   int LIMIT_BYTES = 2_000_000;
 
   /** It could be read. */
-  record Readable(Tree tree) implements TreeReading {}
+  record Legible(Tree tree) implements TreeReading {}
 
   /**
    * It could not.
    *
    * @param problems at least one, each blocking and with its place
    */
-  record Unreadable(List<Problem> problems) implements TreeReading {
-    public Unreadable {
+  record Illegible(List<Problem> problems) implements TreeReading {
+    public Illegible {
       problems = List.copyOf(problems);
     }
   }

@@ -222,9 +222,9 @@ final class ValueReader implements FieldKind.Visitor<Optional<Value>> {
         "unknown word `"
             + Wording.shortened(raw)
             + "`"
-            + Wording.didYouMean(NearestWord.to(raw, words))
             + "; expected "
-            + expected);
+            + expected
+            + Wording.didYouMean(NearestWord.to(raw, words)));
   }
 
   @Override
@@ -351,9 +351,9 @@ final class ValueReader implements FieldKind.Visitor<Optional<Value>> {
         "unknown word `"
             + Wording.shortened(key.raw())
             + "`"
-            + Wording.didYouMean(NearestWord.to(key.raw(), kind.words()))
             + "; expected "
-            + kind.expected());
+            + kind.expected()
+            + Wording.didYouMean(NearestWord.to(key.raw(), kind.words())));
     return Optional.empty();
   }
 

@@ -126,6 +126,15 @@ final class Coupled {
     }
   }
 
+  int rows() {
+    return rows;
+  }
+
+  /** Whether a correction of nothing means that nothing is left: no more rows than unknowns. */
+  boolean square() {
+    return !loose && rows <= unknowns.length && ratio > 1e-6;
+  }
+
   /** Residual and Jacobian at {@code q}; returns the largest residual. */
   double evaluate(double[] q) {
     int at = 0;

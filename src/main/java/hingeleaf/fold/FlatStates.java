@@ -3,7 +3,9 @@ package hingeleaf.fold;
 import hingeleaf.card.Flats;
 import hingeleaf.card.Joint;
 import hingeleaf.card.MadeCard;
+import hingeleaf.card.Mechanism;
 import hingeleaf.card.Panel;
+import hingeleaf.card.Piece;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
 import hingeleaf.geom.Box;
@@ -26,17 +28,44 @@ public final class FlatStates {
   /** The search's budget: some hundred times what twelve stages need. */
   private static final long STEPS = 4_000_000;
 
+  /** To a millionth: below what counts as panels crossing. */
+  private static final double POINT = 1e-6;
+
   /** How far before flat the order of layers is read, as a share of the way there. */
   private static final double NEARLY = 1 - 0.01 / (Math.PI / 2);
 
   private final MadeCard made;
   private final Linkage linkage;
   private final Rests rests;
+  private final Outskirts outskirts;
 
   private FlatStates(MadeCard made) {
     this.made = made;
-    this.linkage = Linkage.of(made.mechanism(), Budget.of(STEPS));
+    this.outskirts = new Outskirts(made);
+    this.linkage = Linkage.of(withoutOrnaments(made), Budget.of(STEPS));
     this.rests = flat(linkage.rests(false, Budget.of(STEPS)));
+  }
+
+  /**
+   * The mechanism with every ornament shrunk to a point. How a card lies flat is a matter of its
+   * folds; an ornament in the way is told as such, and must not hide the state that it blocks.
+   */
+  private static Mechanism withoutOrnaments(MadeCard made) {
+    Mechanism m = made.mechanism();
+    List<Mechanism.Facet> facets = new ArrayList<>();
+    for (int i = 0; i < m.facets().size(); i++) {
+      Mechanism.Facet f = m.facets().get(i);
+      Piece piece = made.card().piece(made.panels().get(i).piece());
+      boolean folds = !piece.scores().isEmpty() || m.fixed().contains(i);
+      facets.add(folds ? f : point(f));
+    }
+    return new Mechanism(facets, m.joints(), m.bonds(), m.fixed());
+  }
+
+  private static Mechanism.Facet point(Mechanism.Facet f) {
+    Vec3 at = f.outline().get(0);
+    List<Vec3> small = f.outline().stream().map(p -> at.plus(p.minus(at).times(POINT))).toList();
+    return new Mechanism.Facet(f.id(), small, List.of(), f.thickness());
   }
 
   /** Only what lies flat: parts that rest at an angle keep those ways in the engine's own list. */
@@ -61,7 +90,8 @@ public final class FlatStates {
   /**
    * The flat states of a card.
    *
-   * @param listed at most so many are listed with their piles; all are counted
+   * @param listed at most so many are listed with their piles, half as many where there are more
+   *     ways than that; all are counted
    */
   public static Flats of(MadeCard made, int listed) {
     return new FlatStates(made).flats(listed);
@@ -79,7 +109,8 @@ public final class FlatStates {
             .thenComparingInt(Pattern::pushes)
             .thenComparing(p -> p.leans().toString().replace("-1", "0")));
     List<Rest> best = new ArrayList<>();
-    for (Pattern p : patterns.subList(0, Math.min(listed, patterns.size()))) {
+    int few = patterns.size() <= listed ? patterns.size() : (listed + 1) / 2;
+    for (Pattern p : patterns.subList(0, few)) {
       best.add(rest(p));
     }
     best.sort(
@@ -91,7 +122,7 @@ public final class FlatStates {
 
   private Pattern pattern(int[] pick) {
     Posed posed = linkage.rest(rests, pick);
-    Box box = Piles.footprint(made, posed);
+    Box box = outskirts.footprint(posed);
     List<Integer> leans = leans(pick);
     int pushes = 1;
     for (int i = 1; i < leans.size(); i++) {

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A mechanism made ready to be moved: what moves as one, its loops, and what they leave free.
@@ -24,6 +25,7 @@ public final class Linkage {
   private final List<Part> parts;
   private final Freedom[] freedoms;
   private final Poser poser;
+  private @Nullable Crossing crossing;
 
   private Linkage(Mechanism mechanism, Budget budget) {
     this.mechanism = mechanism;
@@ -85,6 +87,16 @@ public final class Linkage {
     return mechanism;
   }
 
+  /** Index of a joint by id. */
+  int index(String id) {
+    for (int j = 0; j < graph.edges; j++) {
+      if (mechanism.joints().get(j).id().equals(id)) {
+        return j;
+      }
+    }
+    throw new IllegalArgumentException("there is no joint " + id);
+  }
+
   List<Part> parts() {
     return parts;
   }
@@ -98,6 +110,16 @@ public final class Linkage {
     boolean[] looped = new boolean[graph.edges];
     parts.forEach(p -> Arrays.stream(p.joints()).forEach(j -> looped[j] = true));
     return java.util.stream.IntStream.range(0, graph.edges).filter(j -> !looped[j]).toArray();
+  }
+
+  /** Whether panels pass through each other at some values, that do not in the reference. */
+  boolean crossed(double[] q) {
+    Crossing known = crossing;
+    if (known == null) {
+      known = new Crossing(mechanism, bodies);
+      crossing = known;
+    }
+    return known.in(poser.posed(q));
   }
 
   Freedom freedom(int part, Budget budget) {
@@ -130,12 +152,18 @@ public final class Linkage {
   /**
    * How many freedoms the mechanism has to first order in a pose; more than {@link #mobility} where
    * the pose is singular.
+   *
+   * @throws IllegalArgumentException if the mechanism is too large to tell
    */
   public int freedomsAt(Posed pose) {
     double[] q = pose.values().stream().mapToDouble(Double::doubleValue).toArray();
     int sum = freeJoints().length;
-    for (Part p : parts) {
-      sum += Freedom.kernel(p, q, Budget.of(Long.MAX_VALUE)).length;
+    try {
+      for (Part p : parts) {
+        sum += Freedom.kernel(p, q, Budget.of(Long.MAX_VALUE)).length;
+      }
+    } catch (Budget.Spent e) {
+      throw new IllegalArgumentException("this mechanism is too large to count its freedoms", e);
     }
     return sum;
   }
@@ -163,9 +191,10 @@ public final class Linkage {
    *
    * <p>Without {@code near} the mechanism moves from the reference pose, every driven joint in
    * proportion; freedoms that no drive settles stay as near to where they were as each step allows.
-   * Out of a singular reference it takes the branch on which the driven joints turn most compared
-   * with the others. With {@code near} the closed pose at or next to those values is meant, or, if
-   * none is next to them, the one reached from the reference that is nearest.
+   * Out of a singular reference it takes, of the branches on which no panels cross, the one on
+   * which the driven joints turn most compared with the others. With {@code near} the closed pose
+   * at or next to those values is meant, or, if none is next to them, the one reached from the
+   * reference that is nearest.
    *
    * @param targets values by joint id
    * @param near rough values by joint id, for some or all joints
@@ -194,18 +223,24 @@ public final class Linkage {
     Part part = parts.get(p);
     double[] reference = new double[graph.edges];
     PartDrive.Outcome o =
-        new PartDrive(part, axes, reference, target, rough, freedom(p, budget), budget).run();
+        new PartDrive(
+                part, axes, reference, target, rough, freedom(p, budget), this::crossed, budget)
+            .run();
     for (int j : part.joints()) {
       q[j] = o.q()[j];
     }
     if (!o.reached()) {
-      why.add(why(o, target, freedom(p, budget).rigid(budget)));
+      Freedom free = freedom(p, budget);
+      why.add(why(o, target, free.rigid(budget), free.unsought()));
     }
   }
 
-  private String why(PartDrive.Outcome o, double[] target, boolean rigid) {
+  private String why(PartDrive.Outcome o, double[] target, boolean rigid, boolean unsought) {
     if (o.blocked() < 0) {
       return "the loops do not close";
+    }
+    if (unsought) {
+      return "this many folds that lie flat can move off in too many ways: give rough angles (near)";
     }
     Joint joint = mechanism.joints().get(o.blocked());
     double got = o.q()[o.blocked()];
@@ -243,10 +278,37 @@ public final class Linkage {
   }
 
   /**
+   * The values at which the loops close best with joints held that cannot be had: least squares of
+   * all loops, from the reference pose.
+   */
+  double[] nearestClosing(Map<String, Double> targets, Budget budget) {
+    double[] target = spread(targets);
+    double[] q = new double[graph.edges];
+    for (int j = 0; j < q.length; j++) {
+      q[j] = Double.isNaN(target[j]) ? 0 : target[j];
+    }
+    for (Part part : parts) {
+      int[] free = Arrays.stream(part.joints()).filter(j -> Double.isNaN(target[j])).toArray();
+      if (free.length > 0) {
+        Coupled all = new Coupled(part.loops(), free, graph.edges, true);
+        for (int round = 0; round < 50; round++) {
+          budget.spend(part.loops().size());
+          all.evaluate(q);
+          if (all.step(q) < 1e-12) {
+            break;
+          }
+        }
+      }
+    }
+    return q;
+  }
+
+  /**
    * The states in which the mechanism can lie: every freedom as far as paper, guides and loops let
    * it go, or all folds open or closed.
    *
-   * @param beyond whether to list also states behind others, through which no card passes
+   * @param beyond whether to list also states that a card cannot come to: behind others, or past
+   *     panels that cross
    */
   public Rests rests(boolean beyond, Budget budget) {
     List<Rests.Choice> choices = new ArrayList<>();
@@ -255,7 +317,8 @@ public final class Linkage {
       Part part = parts.get(p);
       try {
         RestSearch.Found f =
-            new RestSearch(part, axes, freedom(p, budget), beyond, budget).run(graph.edges);
+            new RestSearch(part, axes, freedom(p, budget), beyond, this::crossed, budget)
+                .run(graph.edges);
         complete &= f.complete();
         if (!f.ways().isEmpty()) {
           choices.add(new Rests.Choice(Arrays.stream(part.joints()).boxed().toList(), f.ways()));
@@ -276,16 +339,16 @@ public final class Linkage {
     List<RestState> ways = new ArrayList<>();
     double open = -axes.total[j];
     if (!axes.slides[j] && !Double.isNaN(open)) {
-      ways.add(new RestState(List.of(open), (int) Math.signum(open), true, false));
+      ways.add(new RestState(List.of(open), (int) Math.signum(open), true, false, false));
     }
     for (double end : new double[] {axes.least[j], axes.most[j]}) {
       double off = Math.abs(end - open);
       boolean shut = Math.abs(Math.IEEEremainder(off, Math.PI)) < 1e-9;
       if (Double.isFinite(end) && !(off < 1e-9)) {
-        ways.add(new RestState(List.of(end), (int) Math.signum(end), shut, false));
+        ways.add(new RestState(List.of(end), (int) Math.signum(end), shut, false, false));
       }
     }
-    return ways.isEmpty() ? List.of(new RestState(List.of(0.0), 0, false, false)) : ways;
+    return ways.isEmpty() ? List.of(new RestState(List.of(0.0), 0, false, false, false)) : ways;
   }
 
   /**

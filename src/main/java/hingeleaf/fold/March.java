@@ -22,6 +22,9 @@ final class March {
   /** Rough inverse condition below which a pose is too near a singular one to lean on. */
   private static final double SINGULAR = 1e-3;
 
+  /** However ill-conditioned the start, worse than this is singular: some 1e-4 rad off flat. */
+  private static final double LEAST_FIRM = 1e-5;
+
   private final Part part;
   private final Axes axes;
   private final int[] drivers;
@@ -76,8 +79,9 @@ final class March {
     if (span == 0) {
       return true;
     }
+    double first = firstStep();
     double s = 0;
-    double h = Math.min(1, FIRST / span);
+    double h = first;
     while (true) {
       budget.spend(part.loops().size());
       boolean last = s + 1.1 * h >= 1;
@@ -94,8 +98,18 @@ final class March {
         h = Math.min(1.6 * h, STEP / span);
         continue;
       }
-      if (last && (1 - s) * span < 1.2 * STEP && bridge()) {
+      misses++;
+      boolean close = (1 - s) * span < 1.2 * STEP;
+      if (close && (last || misses % 4 == 2) && bridge()) {
         return true;
+      }
+      if (trail.size() == 2 && first * span > LEAST) {
+        // The first step may have hopped onto a branch close by: begin again, shorter.
+        first /= 8;
+        trail.cut(1);
+        s = 0;
+        h = first;
+        continue;
       }
       double over = jumped(s);
       if (over > s) {
@@ -108,6 +122,15 @@ final class March {
         return (1 - s) * span < 1e-6 && touch();
       }
     }
+  }
+
+  /** Shorter the nearer the start is to a singular state, where branches lie close together. */
+  private double firstStep() {
+    double[] p = start.clone();
+    solver.solve(p);
+    firm = Math.max(LEAST_FIRM, Math.min(SINGULAR, solver.ratio / 10));
+    double step = Math.max(1e-6, Math.min(FIRST, 0.3 * solver.ratio));
+    return Math.min(1, step / span);
   }
 
   /** The predicted pose with the drivers on the line. */
@@ -135,9 +158,6 @@ final class March {
     int known = trail.size();
     boolean near =
         known == 1 ? moved < 0.2 : missed < (known < 4 ? 0.3 : 0.05) * moved + 1e-7 && moved < 0.4;
-    if (known == 1 && near) {
-      firm = Math.max(1e-9, Math.min(SINGULAR, solver.ratio / 10));
-    }
     return near && solver.ratio >= firm && s > 0;
   }
 
@@ -152,7 +172,6 @@ final class March {
 
   /** After some misses in a row, steps over what may be a singular state; returns where to. */
   private double jumped(double s) {
-    misses++;
     double to = s + 1.2 * STEP / span;
     if (misses != 6 || trail.size() < 5 || to >= 1) {
       return s;
@@ -179,14 +198,13 @@ final class March {
 
   /** Reaches a singular end from poses on both sides of it. */
   private boolean bridge() {
-    double unit = 0.02 / span;
+    double unit = Math.min(0.02 / span, 0.2);
+    int marched = trail.size();
     for (int k = 5; k >= 2; k--) {
       double s = 1 - k * unit;
-      if (s > trail.lastAt() + 0.2 * unit) {
-        double[] p = across(s);
-        if (p != null) {
-          trail.add(s, p);
-        }
+      double[] p = s > trail.lastAt() + 0.2 * unit ? across(s) : null;
+      if (p != null) {
+        trail.add(s, p);
       }
     }
     int before = trail.size();
@@ -196,6 +214,15 @@ final class March {
         trail.add(1 + k * unit, p);
       }
     }
+    boolean done = land(before);
+    if (!done) {
+      trail.cut(marched);
+    }
+    return done;
+  }
+
+  /** Interpolates the end from the poses on both sides, or extrapolates from those before it. */
+  private boolean land(int before) {
     boolean both = trail.size() >= before + 3 && before >= 3;
     if (!both && before < 3) {
       return touch();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,7 @@ final class PartDrive {
   private final boolean roughAll;
   private final boolean roughAny;
   private final Freedom freedom;
+  private final Predicate<double[]> crossed;
   private final Budget budget;
 
   /**
@@ -38,6 +40,7 @@ final class PartDrive {
   /**
    * @param target for each joint of the mechanism its value, NaN where it is not driven
    * @param near rough values, NaN where not given
+   * @param crossed whether panels pass through each other at some values
    */
   PartDrive(
       Part part,
@@ -46,6 +49,7 @@ final class PartDrive {
       double[] target,
       double[] near,
       Freedom freedom,
+      Predicate<double[]> crossed,
       Budget budget) {
     this.part = part;
     this.axes = axes;
@@ -53,6 +57,7 @@ final class PartDrive {
     this.target = target;
     this.near = near;
     this.freedom = freedom;
+    this.crossed = crossed;
     this.budget = budget;
     driven = Arrays.stream(part.joints()).filter(j -> !Double.isNaN(target[j])).toArray();
     roughAny = Arrays.stream(part.joints()).anyMatch(j -> !Double.isNaN(near[j]));
@@ -120,7 +125,7 @@ final class PartDrive {
   }
 
   private Outcome judged(boolean closed, double[] q) {
-    if (closed && missed(q) <= MET) {
+    if (closed && missed(q) <= MET && part.residual(q) <= Solver.CLOSED) {
       return new Outcome(true, q, -1);
     }
     return new Outcome(false, q, firstMissed(q));
@@ -182,7 +187,8 @@ final class PartDrive {
 
   /**
    * Poses a step out of a singular reference, on each branch the way that the drives point; first
-   * the branch on which the driven joints turn most for what all others turn.
+   * those without crossing panels, of them the one on which the driven joints turn most for what
+   * all others turn.
    */
   private List<double[]> starts() {
     List<double[]> poses = new ArrayList<>();
@@ -207,7 +213,7 @@ final class PartDrive {
       double part = Math.abs(toward) < 1e-12 ? 0 : own / all;
       if (pose != null && part > 1e-12) {
         poses.add(pose);
-        share.add(part);
+        share.add(crossed.test(pose) ? part - 1 : part);
       }
     }
     List<Integer> order = new ArrayList<>();
@@ -227,17 +233,27 @@ final class PartDrive {
         freedom.regular() ? freedom.count(budget) : Freedom.kernel(part, start, budget).length;
     double[] to = Arrays.stream(leaders).mapToDouble(j -> target[j]).toArray();
     boolean loose = leaders.length < free;
+    if (loose && part.size() > Coupled.DENSE) {
+      leaders = Freedom.settling(part, start, leaders, budget);
+      to = Arrays.stream(leaders).mapToDouble(j -> wanted(j, start)).toArray();
+      loose = false;
+    }
     March march = new March(part, axes, start, leaders, to, loose, budget);
     boolean closed = march.run();
     Relax relax = new Relax(part, axes, budget);
     if (closed && loose) {
       return judged(true, relax.toward(anchor(), march.q, held(leaders)));
     }
-    if (!closed && leaders.length == 1) {
+    if (!closed && leaders.length == 1 && part.size() <= Coupled.DENSE) {
       double[] turned = relax.turningPoint(axes, march.q, leaders[0], target[leaders[0]]);
       return judged(false, turned);
     }
     return judged(closed, march.q);
+  }
+
+  /** Driven joints go to their value, others that lead stay. */
+  private double wanted(int joint, double[] start) {
+    return Double.isNaN(target[joint]) ? start[joint] : target[joint];
   }
 
   private boolean[] held(int[] joints) {

@@ -3,7 +3,6 @@ package hingeleaf.fold;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.MadeCard;
-import hingeleaf.card.Panel;
 import hingeleaf.card.Posed;
 import hingeleaf.geom.Arrangement;
 import hingeleaf.geom.Box;
@@ -34,6 +33,11 @@ public final class Piles {
   /** Heights closer than this are told apart by the gluing, mm. */
   private static final double SAME_HEIGHT_MM = 1e-6;
 
+  /**
+   * Curves need not be finer to tell what lies on what: a tenth of a millimetre, as a knife cuts.
+   */
+  private static final double COARSE_MM = 0.1;
+
   private final MadeCard made;
   private final double[] thick;
   private final double[] level;
@@ -55,7 +59,8 @@ public final class Piles {
    * @param rigid mm
    * @param layers most panels over any one spot
    * @param chain panel ids of the thickest chain, from the bottom up
-   * @param layered sum over cells of area x layers, mm2: equals the sum of the panels' areas
+   * @param layered sum over cells of area x layers, mm2: equals the sum of the panels' areas, but
+   *     for what curves lose by being drawn more coarsely
    * @param acyclic false where the order found goes round in a circle, so that {@code rigid} is the
    *     thickest stack at one spot instead
    */
@@ -123,11 +128,12 @@ public final class Piles {
     int layers = 0;
     double layered = 0;
     Map<Integer, Set<Integer>> above = new LinkedHashMap<>();
-    for (Arrangement.Cell cell : Arrangement.of(shapes)) {
+    Rigid[] lifted = lifted(flat, nearly);
+    for (Arrangement.Cell cell : Arrangement.of(shapes, COARSE_MM)) {
       limp = Math.max(limp, stacked(cell.cover()));
       layers = Math.max(layers, cell.cover().cardinality());
       layered += cell.area() * cell.cover().cardinality();
-      order(cell, flat, nearly, above);
+      order(cell, lifted, above);
     }
     Chain chain = new Chain(above);
     if (chain.circular) {
@@ -141,12 +147,11 @@ public final class Piles {
   }
 
   /** Adds who lies directly above whom in one cell. */
-  private void order(
-      Arrangement.Cell cell, Posed flat, Posed nearly, Map<Integer, Set<Integer>> above) {
+  private void order(Arrangement.Cell cell, Rigid[] lifted, Map<Integer, Set<Integer>> above) {
     Integer[] members = cell.cover().stream().boxed().toArray(Integer[]::new);
     double[] height = new double[thick.length];
     for (int i : members) {
-      height[i] = height(i, cell.inside(), flat, nearly);
+      height[i] = lifted[i].apply(cell.inside()).z();
     }
     Arrays.sort(
         members,
@@ -162,13 +167,13 @@ public final class Piles {
     }
   }
 
-  /**
-   * World height, a little before flat, of the point of a panel that lies at {@code at} when flat.
-   */
-  private double height(int panel, Vec2 at, Posed flat, Posed nearly) {
-    Vec3 local = pose(made, flat, panel).inverse().apply(new Vec3(at.x(), at.y(), 0));
-    Panel p = made.panels().get(panel);
-    return p.made().then(nearly.motions().get(panel)).apply(new Vec2(local.x(), local.y())).z();
+  /** For each panel the motion from where it lies flat to where it is a little before. */
+  private Rigid[] lifted(Posed flat, Posed nearly) {
+    Rigid[] lifted = new Rigid[thick.length];
+    for (int i = 0; i < lifted.length; i++) {
+      lifted[i] = pose(made, flat, i).inverse().then(pose(made, nearly, i));
+    }
+    return lifted;
   }
 
   /** The heaviest path through the above-relation, found by depth-first search. */

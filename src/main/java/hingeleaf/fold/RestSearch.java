@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Predicate;
 
 /** Finds the ways in which one part can lie. */
 final class RestSearch {
@@ -19,19 +20,29 @@ final class RestSearch {
   private final Axes axes;
   private final Freedom freedom;
   private final boolean beyond;
+  private final Predicate<double[]> crossed;
   private final Budget budget;
   private final List<double[]> poses = new ArrayList<>();
   private final List<RestState> ways = new ArrayList<>();
   private boolean complete = true;
 
   /**
-   * @param beyond whether to go on from the states found, through which a card could not pass
+   * @param beyond whether to go on from the states found, and past crossing panels, where no card
+   *     can go
+   * @param crossed whether panels pass through each other at some values
    */
-  RestSearch(Part part, Axes axes, Freedom freedom, boolean beyond, Budget budget) {
+  RestSearch(
+      Part part,
+      Axes axes,
+      Freedom freedom,
+      boolean beyond,
+      Predicate<double[]> crossed,
+      Budget budget) {
     this.part = part;
     this.axes = axes;
     this.freedom = freedom;
     this.beyond = beyond;
+    this.crossed = crossed;
     this.budget = budget;
   }
 
@@ -51,7 +62,7 @@ final class RestSearch {
         throw new Budget.Spent();
       }
       if (!freedom.regular() || Snap.isFlat(part, axes, reference, 1e-9)) {
-        add(reference, 0, false);
+        add(reference, 0, false, false);
       }
       if (freedom.regular() && freedom.count(budget) > 1) {
         several(reference);
@@ -63,7 +74,7 @@ final class RestSearch {
     }
     if (ways.isEmpty()) {
       complete = false;
-      add(reference, 0, false);
+      add(reference, 0, false, false);
     }
     return new Found(List.copyOf(ways), complete);
   }
@@ -77,11 +88,13 @@ final class RestSearch {
       double[] from = open.remove();
       for (double[] start : outOf(from)) {
         double[] tangent = difference(start, from);
-        Sweep sweep = new Sweep(part, axes, new boolean[from.length], budget);
+        Sweep sweep = new Sweep(part, axes, new boolean[from.length], crossed, budget);
         Sweep.End end = sweep.run(start, tangent);
         if (end == null) {
           complete = false;
-        } else if (add(end.q(), direction(tangent), !first) && beyond) {
+        } else if ((beyond || !end.crossed())
+            && add(end.q(), direction(tangent), !first, end.crossed())
+            && beyond) {
           open.add(end.q());
         }
       }
@@ -148,9 +161,10 @@ final class RestSearch {
         Arrays.fill(none, Double.NaN);
         Arrays.stream(part.joints()).forEach(j -> target[j] = q[j]);
         PartDrive.Outcome o =
-            new PartDrive(part, axes, reference, target, none, freedom, budget).run();
-        if (o.reached() || beyond) {
-          add(q, direction(difference(q, reference)), !o.reached());
+            new PartDrive(part, axes, reference, target, none, freedom, crossed, budget).run();
+        boolean through = !o.reached() || crossed.test(halfway(reference, q));
+        if (beyond || !through) {
+          add(q, direction(difference(q, reference)), !o.reached(), through);
         }
       }
       complete &= flats.exhaustive();
@@ -162,6 +176,18 @@ final class RestSearch {
     complete &= freedom.count(budget) <= EXACT;
   }
 
+  /** Nine tenths of the way to a flat state, closed; crossing panels show there. */
+  private double[] halfway(double[] reference, double[] q) {
+    double[] target = new double[q.length];
+    double[] none = new double[q.length];
+    Arrays.fill(target, Double.NaN);
+    Arrays.fill(none, Double.NaN);
+    for (int j : Freedom.independent(part, reference, part.joints(), budget)) {
+      target[j] = reference[j] + 0.9 * (q[j] - reference[j]);
+    }
+    return new PartDrive(part, axes, reference, target, none, freedom, crossed, budget).run().q();
+  }
+
   private void seeded(double[] reference) {
     SplittableRandom random = new SplittableRandom(41);
     int k = freedom.count(budget);
@@ -169,8 +195,9 @@ final class RestSearch {
       boolean[] stopped = new boolean[reference.length];
       double[] q = reference;
       boolean moved = false;
+      boolean through = false;
       for (int round = 0; round < k; round++) {
-        Sweep sweep = new Sweep(part, axes, stopped, budget);
+        Sweep sweep = new Sweep(part, axes, stopped, crossed, budget);
         double[][] t = sweep.tangents(q);
         if (t.length == 0) {
           break;
@@ -181,13 +208,14 @@ final class RestSearch {
         }
         q = end.q();
         moved = true;
+        through |= end.crossed();
         if (end.limit() < 0) {
           break;
         }
         stopped[end.limit()] = true;
       }
-      if (moved) {
-        add(q, direction(difference(q, reference)), false);
+      if (moved && (beyond || !through)) {
+        add(q, direction(difference(q, reference)), false, through);
       }
     }
   }
@@ -203,7 +231,7 @@ final class RestSearch {
     return t;
   }
 
-  private boolean add(double[] q, int direction, boolean past) {
+  private boolean add(double[] q, int direction, boolean past, boolean through) {
     for (double[] p : poses) {
       if (same(p, q)) {
         return false;
@@ -215,7 +243,7 @@ final class RestSearch {
     }
     poses.add(q);
     List<Double> values = Arrays.stream(part.joints()).mapToObj(j -> q[j]).toList();
-    ways.add(new RestState(values, direction, Snap.isFlat(part, axes, q, 1e-9), past));
+    ways.add(new RestState(values, direction, Snap.isFlat(part, axes, q, 1e-9), past, through));
     return true;
   }
 

@@ -97,6 +97,11 @@ final class Solver {
     }
   }
 
+  /** How many equations are solved all at once; 0 where every loop is solved by itself. */
+  int together() {
+    return rest == null ? 0 : rest.rows();
+  }
+
   private static int[] unknown(Loop loop, boolean[] known) {
     int[] js = loop.joints();
     int[] out = new int[js.length];
@@ -168,11 +173,16 @@ final class Solver {
   private double check(double[] q) {
     double worst = 0;
     for (int i = 0; i < checked.size(); i++) {
-      Loop loop = checked.get(i);
-      loop.linearize(q, r, 0, jac);
-      for (int k = 0; k < loop.rows(); k++) {
-        worst = Math.max(worst, Math.abs(r[k]));
-      }
+      worst = Math.max(worst, largest(checked.get(i), q));
+    }
+    return worst;
+  }
+
+  private double largest(Loop loop, double[] q) {
+    double worst = 0;
+    loop.linearize(q, r, 0, jac);
+    for (int k = 0; k < loop.rows(); k++) {
+      worst = Math.max(worst, Math.abs(r[k]));
     }
     return worst;
   }
@@ -202,7 +212,7 @@ final class Solver {
         return false;
       }
       if (moved < 1e-8 * firm) {
-        return true;
+        return unknown.length == rows || largest(loop, q) <= CLOSED;
       }
       before = worst;
     }
@@ -231,7 +241,7 @@ final class Solver {
         return false;
       }
       if (moved < 1e-9 * block.ratio) {
-        return true;
+        return block.square() || block.evaluate(q) <= CLOSED;
       }
       before = worst;
     }

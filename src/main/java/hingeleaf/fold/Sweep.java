@@ -1,6 +1,7 @@
 package hingeleaf.fold;
 
 import java.util.Arrays;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,21 +12,27 @@ final class Sweep {
   /** Rad of the leading joint between looks at the limits. */
   private static final double CHUNK = 0.35;
 
+  /** Rad of path before an end. */
+  private static final double ROOM = 0.25;
+
   /** Twice round: what has not come to rest by then turns for ever. */
   private static final int CHUNKS = 80;
 
   private final Part part;
   private final Axes axes;
   private final boolean[] stopped;
+  private final Predicate<double[]> crosses;
   private final Budget budget;
 
   /**
    * @param stopped joints that are at rest already and stay where they are
+   * @param crosses whether panels pass through each other at some values
    */
-  Sweep(Part part, Axes axes, boolean[] stopped, Budget budget) {
+  Sweep(Part part, Axes axes, boolean[] stopped, Predicate<double[]> crosses, Budget budget) {
     this.part = part;
     this.axes = axes;
     this.stopped = stopped.clone();
+    this.crosses = crosses;
     this.budget = budget;
   }
 
@@ -34,8 +41,9 @@ final class Sweep {
    *
    * @param q values of all joints
    * @param limit the joint at its limit, or -1 where the part came to lie flat first
+   * @param crossed whether panels were seen crossing on the way
    */
-  record End(double[] q, int limit) {}
+  record End(double[] q, int limit, boolean crossed) {}
 
   /**
    * @param start a pose that closes, at which motion along the tangent is possible
@@ -44,7 +52,9 @@ final class Sweep {
    */
   @Nullable End run(double[] start, double[] tangent) {
     double[] q = start;
+    double[] earlier = start;
     double[] t = tangent.clone();
+    boolean crossed = crosses.test(start);
     for (int i = 0; i < CHUNKS; i++) {
       int lead = fastest(t);
       if (lead < 0) {
@@ -54,14 +64,17 @@ final class Sweep {
       double to = q[lead] + way * CHUNK;
       March march = march(q, lead, Math.max(axes.least[lead], Math.min(axes.most[lead], to)));
       boolean whole = march.run();
-      End end = event(q, march.q);
+      End end = event(earlier, q, march.q);
       if (end != null) {
-        return end;
+        crossed |= end.crossed();
+        return new End(end.q(), end.limit(), crossed);
       }
+      crossed |= crosses.test(march.q);
       if (!whole && apart(q, march.q) < 1e-6) {
         return null;
       }
       t = onward(q, march.q);
+      earlier = q;
       q = march.q;
     }
     return null;
@@ -135,7 +148,7 @@ final class Sweep {
   }
 
   /** The first limit or flat state between two poses on the path, exactly; null if none. */
-  private @Nullable End event(double[] before, double[] after) {
+  private @Nullable End event(double[] earlier, double[] before, double[] after) {
     int first = -1;
     double soonest = Double.POSITIVE_INFINITY;
     double value = 0;
@@ -152,11 +165,16 @@ final class Sweep {
         value = stop;
       }
     }
-    End flat = flatBetween(before, after, Math.min(soonest, 1));
+    End flat = flatBetween(earlier, before, after, Math.min(soonest, 1));
     if (flat != null || first < 0) {
       return flat;
     }
-    return limit(before, first, value);
+    return limit(runUp(earlier, before, first, value), first, value);
+  }
+
+  /** An end that may be singular wants a path that is long enough to extrapolate from. */
+  private static double[] runUp(double[] earlier, double[] before, int joint, double value) {
+    return Math.abs(value - before[joint]) < ROOM ? earlier : before;
   }
 
   private @Nullable End limit(double[] before, int joint, double value) {
@@ -167,14 +185,15 @@ final class Sweep {
     for (int j : part.joints()) {
       boolean past = march.q[j] > axes.most[j] + 1e-7 || march.q[j] < axes.least[j] - 1e-7;
       if (past && !stopped[j] && j != joint) {
-        return event(before, march.q);
+        return event(before, before, march.q);
       }
     }
-    return new End(march.q, joint);
+    return new End(march.q, joint, nearly(before, march.q));
   }
 
   /** An all-flat state that the path passes through before {@code most} of the way. */
-  private @Nullable End flatBetween(double[] before, double[] after, double most) {
+  private @Nullable End flatBetween(
+      double[] earlier, double[] before, double[] after, double most) {
     for (int j : part.joints()) {
       double a = Snap.offFlat(axes, j, before[j]);
       double step = after[j] - before[j];
@@ -182,13 +201,29 @@ final class Sweep {
       if (stopped[j] || !(Math.abs(a) > 1e-6) || !(share > 0 && share <= most + 1e-9)) {
         continue;
       }
-      March march = march(before, j, before[j] - a);
+      double[] from = runUp(earlier, before, j, before[j] - a);
+      March march = march(from, j, before[j] - a);
       if (march.run() && Snap.isFlat(part, axes, march.q, 1e-7)) {
-        return new End(march.q, atLimit(march.q));
+        return new End(march.q, atLimit(march.q), nearly(before, march.q));
       }
       return null;
     }
     return null;
+  }
+
+  /** Whether panels cross shortly before an end, where they would lie on each other. */
+  private boolean nearly(double[] before, double[] end) {
+    int lead = -1;
+    for (int j : part.joints()) {
+      if (lead < 0 || Math.abs(end[j] - before[j]) > Math.abs(end[lead] - before[lead])) {
+        lead = stopped[j] ? lead : j;
+      }
+    }
+    if (lead < 0) {
+      return false;
+    }
+    March march = march(before, lead, end[lead] + 0.2 * (before[lead] - end[lead]));
+    return march.run() && crosses.test(march.q);
   }
 
   private int atLimit(double[] q) {

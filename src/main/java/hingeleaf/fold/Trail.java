@@ -14,6 +14,14 @@ final class Trail {
     values.add(q.clone());
   }
 
+  /** Forgets all but the first {@code kept} poses. */
+  void cut(int kept) {
+    while (at.size() > kept) {
+      at.remove(at.size() - 1);
+      values.remove(values.size() - 1);
+    }
+  }
+
   int size() {
     return at.size();
   }

@@ -17,6 +17,7 @@ import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /**
  * The cells into which many overlapping shapes divide the plane, and which shapes cover each.
@@ -52,10 +53,20 @@ public final class Arrangement {
 
   /** The cells of the shapes; shapes of less than a sliver's area are never covering. */
   public static List<Cell> of(List<Region> shapes) {
+    return of(shapes, 0);
+  }
+
+  /**
+   * The cells of the shapes with their curves drawn more coarsely, which is several times faster.
+   *
+   * @param coarse largest distance, mm, by which a line may be moved (Douglas & Peucker 1973); 0
+   *     for none. A shape that would fold over itself keeps its lines
+   */
+  public static List<Cell> of(List<Region> shapes, double coarse) {
     List<LineString> lines = new ArrayList<>();
     STRtree tree = new STRtree();
     for (int i = 0; i < shapes.size(); i++) {
-      Polygon p = polygon(shapes.get(i));
+      Polygon p = coarser(polygon(shapes.get(i)), coarse);
       if (p.getArea() > Tolerance.AREA_MM2) {
         addLines(p, lines);
         tree.insert(p.getEnvelopeInternal(), new Shape(i, new IndexedPointInAreaLocator(p)));
@@ -73,6 +84,14 @@ public final class Arrangement {
       }
     }
     return cells;
+  }
+
+  private static Polygon coarser(Polygon p, double coarse) {
+    if (coarse <= 0) {
+      return p;
+    }
+    Geometry simple = DouglasPeuckerSimplifier.simplify(p, coarse);
+    return simple instanceof Polygon q && q.getNumInteriorRing() == p.getNumInteriorRing() ? q : p;
   }
 
   private record Shape(int index, IndexedPointInAreaLocator locator) {}

@@ -15,7 +15,6 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.locationtech.jts.operation.valid.IsSimpleOp;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 
@@ -133,19 +132,6 @@ public final class Overlay {
     }
     Coordinate at = error.getCoordinate();
     return at == null ? region.outer().points().get(0) : new Vec2(at.x, at.y);
-  }
-
-  /**
-   * A point where a ring crosses or touches itself or another of these rings; null where none does.
-   */
-  public static @Nullable Vec2 crossing(Collection<Ring> rings) {
-    LineString[] lines = rings.stream().map(Overlay::line).toArray(LineString[]::new);
-    IsSimpleOp simple = new IsSimpleOp(FACTORY.createMultiLineString(lines));
-    if (simple.isSimple()) {
-      return null;
-    }
-    Coordinate at = simple.getNonSimpleLocation();
-    return new Vec2(at.x, at.y);
   }
 
   private static Geometry shape(Collection<Region> regions) {

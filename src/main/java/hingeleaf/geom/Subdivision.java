@@ -27,6 +27,9 @@ public final class Subdivision {
   private static final GeometryFactory FACTORY =
       new GeometryFactory(new PrecisionModel(1 / Tolerance.LENGTH_MM));
 
+  private static final Comparator<Vec2> LOWEST_LEFT =
+      Comparator.comparingDouble(Vec2::x).thenComparingDouble(Vec2::y);
+
   private Subdivision() {}
 
   /**
@@ -83,6 +86,7 @@ public final class Subdivision {
     for (int i = 0; i < p.getNumInteriorRing(); i++) {
       holes.add(ring(p.getInteriorRingN(i)));
     }
+    holes.sort((a, b) -> LOWEST_LEFT.compare(a.points().get(0), b.points().get(0)));
     return new Region(ring(p.getExteriorRing()), holes);
   }
 
@@ -92,6 +96,21 @@ public final class Subdivision {
     for (int i = 0; i + 1 < c.size(); i++) {
       points.add(new Vec2(c.getX(i), c.getY(i)));
     }
-    return new Ring(points);
+    return fromLowestLeft(points);
+  }
+
+  /**
+   * The polygonizer starts rings where it likes, not twice alike; ours start at their lower left.
+   */
+  private static Ring fromLowestLeft(List<Vec2> points) {
+    int first = 0;
+    for (int i = 1; i < points.size(); i++) {
+      if (LOWEST_LEFT.compare(points.get(i), points.get(first)) < 0) {
+        first = i;
+      }
+    }
+    List<Vec2> turned = new ArrayList<>(points.subList(first, points.size()));
+    turned.addAll(points.subList(0, first));
+    return new Ring(turned);
   }
 }

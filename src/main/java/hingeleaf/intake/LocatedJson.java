@@ -85,8 +85,9 @@ final class LocatedJson {
   }
 
   private static String firstLine(String message) {
-    int end = message.indexOf('\n');
-    return end < 0 ? message : message.substring(0, end);
+    String line = message.lines().findFirst().orElse("");
+    int aside = line.indexOf(" (start marker"); // the library's own note on where it looked
+    return aside < 0 ? line : line.substring(0, aside);
   }
 
   private static LocatedJson value(JsonParser parser, int depth) throws UnreadableJobException {

@@ -75,6 +75,8 @@ sealed interface Tree {
       return tree;
     } catch (JacksonException e) {
       String message = String.valueOf(e.getOriginalMessage()).lines().findFirst().orElse("");
+      message = message.replaceAll(" \\(start marker.*", "");
+      message = message.contains("'NaN'") ? "NaN is no number" : message;
       throw new BadInput(place(source, e.getLocation()), "this is not JSON: " + message);
     } catch (IOException e) {
       throw new BadInput(new Place(source, 1, 1), "cannot be read: " + e.getMessage());

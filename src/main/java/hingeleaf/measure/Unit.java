@@ -13,7 +13,10 @@ public enum Unit {
   IN("in", Rational.of(254, 10), "inches");
 
   private final String word;
+
+  @SuppressWarnings("ImmutableEnumChecker") // a record of two BigIntegers
   private final Rational mm;
+
   private final String plural;
 
   Unit(String word, Rational mm, String plural) {

@@ -3,6 +3,7 @@ package hingeleaf.outline;
 import hingeleaf.finding.Place;
 import hingeleaf.finding.Problem;
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Crossings;
 import hingeleaf.geom.Overlay;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
@@ -28,7 +29,8 @@ final class Outliner {
   /** A drawn gap under this many mm, at the final size, is closed without a word. */
   private static final double GAP = Tolerance.CHORD_MM;
 
-  private static final int MOST_LINES = 5_000;
+  private static final int MOST_CROSSINGS = 20_000;
+  private static final int MOST_LINES = 2_000;
 
   private final String name;
   private final Drawing drawing;
@@ -117,16 +119,16 @@ final class Outliner {
   private List<Region> regions(Affine finish) throws Fault {
     if (drawing.subpaths().size() > MOST_LINES) {
       throw new Fault(
-          problem("too-many-points", 1, 1, "this drawing has more than 5,000 separate outlines"));
+          problem("too-many-points", 1, 1, "this drawing has more than 2,000 separate outlines"));
     }
-    List<Region> filled = new ArrayList<>();
+    List<List<Region>> layers = new ArrayList<>();
     List<Ring> lines = new ArrayList<>();
     Drawing.Element firstLine = null;
     for (Drawing.Element e : drawing.elements()) {
       List<Ring> rings = rings(e, finish);
       checkCrossings(rings, e, finish);
       if (e.filled()) {
-        filled.addAll(Nesting.regions(rings, e.evenOdd()));
+        layers.add(Nesting.regions(rings, e.evenOdd()));
       } else {
         lines.addAll(rings);
         firstLine = firstLine == null ? e : firstLine;
@@ -134,9 +136,29 @@ final class Outliner {
     }
     if (firstLine != null) {
       checkCrossings(lines, firstLine, finish);
-      filled.addAll(Nesting.regions(lines, true));
+      layers.add(Nesting.regions(lines, true));
     }
-    return filled.size() == 1 ? filled : Overlay.union(filled);
+    // the regions of one layer lie apart already
+    return layers.size() == 1
+        ? layers.get(0)
+        : union(layers.stream().flatMap(List::stream).toList());
+  }
+
+  private List<Region> union(List<Region> overlapping) throws Fault {
+    List<Ring> rings = new ArrayList<>();
+    for (Region r : overlapping) {
+      rings.add(r.outer());
+      rings.addAll(r.holes());
+    }
+    if (!Crossings.of(rings, MOST_CROSSINGS).complete()) {
+      throw new Fault(tangled());
+    }
+    return Overlay.union(overlapping);
+  }
+
+  private Problem tangled() {
+    return problem(
+        "too-many-points", 1, 1, "the lines of this drawing are too tangled; join its shapes");
   }
 
   private List<Ring> rings(Drawing.Element e, Affine finish) throws Fault {
@@ -170,7 +192,11 @@ final class Outliner {
   }
 
   private void checkCrossings(List<Ring> rings, Drawing.Element e, Affine finish) throws Fault {
-    Vec2 at = Overlay.crossing(rings);
+    Crossings crossings = Crossings.of(rings, 1);
+    Vec2 at = crossings.first();
+    if (at == null && !crossings.complete()) {
+      throw new Fault(tangled());
+    }
     if (at != null) {
       Vec2 drawn = new Vec2((at.x() - finish.e()) / finish.a(), (at.y() - finish.f()) / finish.d());
       throw new Fault(

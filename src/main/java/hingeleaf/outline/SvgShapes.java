@@ -112,9 +112,13 @@ final class SvgShapes {
     String fill = SvgTags.style(xml, "fill");
     return new State(
         outer.toRoot().times(own),
-        rule.isEmpty() || rule.equals("inherit") ? outer.evenOdd() : rule.equals("evenodd"),
-        fill.isEmpty() || fill.equals("inherit") ? outer.filled() : !fill.equals("none"),
+        inherits(rule) ? outer.evenOdd() : rule.equals("evenodd"),
+        inherits(fill) ? outer.filled() : !fill.equals("none"),
         false);
+  }
+
+  private static boolean inherits(String value) {
+    return value.isEmpty() || value.equals("inherit");
   }
 
   private void draw(XMLStreamReader xml, String tag, State state) throws Refusal {

@@ -75,7 +75,7 @@ final class SvgTags {
 
   /** A property from the {@code style} attribute, or else from one of its own name. */
   static String style(XMLStreamReader xml, String property) {
-    for (String part : attribute(xml, "style").split(";")) {
+    for (String part : attribute(xml, "style").split(";", -1)) {
       int colon = part.indexOf(':');
       if (colon > 0 && part.substring(0, colon).strip().equals(property)) {
         return part.substring(colon + 1).replace("!important", "").strip();

@@ -61,18 +61,23 @@ final class SvgValues {
   /** A list of transforms, SVG 1.1 section 7.6: the last written is applied first. */
   static Affine transform(String attribute) throws Refusal {
     Affine all = Affine.IDENTITY;
-    String rest = attribute.strip();
-    while (!rest.isEmpty()) {
-      int open = rest.indexOf('(');
-      int shut = rest.indexOf(')', open + 1);
-      if (open < 0 || shut < 0) {
+    int at = 0;
+    while (true) {
+      while (at < attribute.length() && " ,\t\r\n".indexOf(attribute.charAt(at)) >= 0) {
+        at++;
+      }
+      if (at == attribute.length()) {
+        return all;
+      }
+      int open = attribute.indexOf('(', at);
+      int shut = open < 0 ? -1 : attribute.indexOf(')', open + 1);
+      if (shut < 0) {
         throw new Refusal("bad-drawing", "the transform `" + brief(attribute) + "` is not closed");
       }
-      all =
-          all.times(one(rest.substring(0, open).strip(), numbers(rest.substring(open + 1, shut))));
-      rest = rest.substring(shut + 1).replaceFirst("^[\\s,]+", "");
+      List<Double> numbers = numbers(attribute.substring(open + 1, shut));
+      all = all.times(one(attribute.substring(at, open).strip(), numbers));
+      at = shut + 1;
     }
-    return all;
   }
 
   private static Affine one(String name, List<Double> n) throws Refusal {

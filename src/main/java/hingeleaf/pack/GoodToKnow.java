@@ -26,7 +26,7 @@ public final class GoodToKnow {
   public static List<String> of(Pack pack) {
     GoodToKnow know = new GoodToKnow(pack);
     List<String> all = new ArrayList<>();
-    pack.way().ifPresent(w -> know.resting(w, all));
+    pack.touches().ifPresent(w -> know.resting(w, all));
     pack.swings().forEach(d -> all.add(know.opens(d)));
     know.cutting(all);
     all.add(know.standing());

@@ -23,8 +23,18 @@ final class Kept<T> implements Supplier<T> {
       throw new IllegalStateException("a stage has asked for itself");
     }
     work = null;
-    T made = todo.get();
-    value = made;
-    return made;
+    try {
+      T made = todo.get();
+      value = made;
+      return made;
+    } catch (RuntimeException e) {
+      work = todo; // whoever asks next is told the true fault, not that it is being worked on
+      throw e;
+    }
+  }
+
+  /** Whether it has been worked out. */
+  synchronized boolean known() {
+    return value != null;
   }
 }

@@ -3,6 +3,7 @@ package hingeleaf.pack;
 import hingeleaf.card.Card;
 import hingeleaf.card.Flats;
 import hingeleaf.card.MadeCard;
+import hingeleaf.card.Panel;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
 import hingeleaf.design.DesignDocument;
@@ -20,9 +21,16 @@ import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Way;
 import hingeleaf.fold.stand.Stand;
 import hingeleaf.fold.stand.Standing;
+import hingeleaf.geom.Box;
+import hingeleaf.measure.Unit;
+import hingeleaf.plan.ClassSheet;
 import hingeleaf.plan.CutList;
+import hingeleaf.plan.RunSheet;
 import hingeleaf.plan.ScoreChart;
+import hingeleaf.plan.SheetOrder;
+import hingeleaf.plan.SheetWork;
 import hingeleaf.plan.WorkPlan;
+import hingeleaf.sheet.JobUnit;
 import hingeleaf.sight.Look;
 import hingeleaf.sight.Scene;
 import hingeleaf.sight.Sight;
@@ -35,6 +43,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,6 +54,9 @@ import org.jspecify.annotations.Nullable;
  * throw {@link IllegalStateException} where the design gave none; ask {@link #blocked} first.
  */
 public final class Pack {
+  /** How many ways to lie flat are listed, each with its piles. */
+  private static final int LISTED_RESTS = 8;
+
   /** Poses between made and flat: enough that a straight line between two looks round. */
   private static final int WAY_STEPS = 24;
 
@@ -54,7 +67,7 @@ public final class Pack {
   private final Kept<Structures.Built> built;
   private final Kept<MadeCard> made;
   private final Kept<Flats> flats;
-  private final Kept<Optional<Way>> way;
+  private final Kept<Optional<Way>> touches;
   private final Kept<CuttingReport> cutting;
   private final Kept<Stand> stand;
   private final Kept<List<Swing>> swings;
@@ -63,6 +76,13 @@ public final class Pack {
   private final Kept<WorkPlan> work;
   private final Kept<View> front;
   private final Kept<View> aslant;
+  private final Kept<List<Posed>> way;
+  private final Kept<Mass> mass;
+  private final Kept<Postage> posting;
+  private final Kept<List<SheetWork>> sheets;
+  private final Kept<List<SheetWork>> runSheets;
+  private final Kept<Consumption> consumption;
+  private final Kept<Priced> price;
   private final Kept<List<Problem>> problems;
 
   /**
@@ -86,28 +106,44 @@ public final class Pack {
     Bearings bearings = new Bearings(in.bench(), in.wants().units(), in.lettering());
     this.built = new Kept<>(() -> Structures.build(in.design(), bearings, in.drawings()));
     this.made = new Kept<>(() -> FoldForward.of(card()));
-    this.flats = new Kept<>(() -> FlatStates.of(made(), 8));
-    this.way =
+    this.flats = new Kept<>(() -> FlatStates.of(made(), LISTED_RESTS));
+    this.touches =
         new Kept<>(
             () ->
-                flats().states().stream()
-                    .findFirst()
-                    .map(best -> Contact.way(made(), best, CLEARANCE_MM)));
-    this.cutting = new Kept<>(() -> CuttingStudy.of(made(), best(), in.bench().accuracy().mm()));
+                flats().states().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Contact.way(made(), flats().states().get(best()), CLEARANCE_MM)));
+    this.cutting =
+        new Kept<>(() -> CuttingStudy.of(made(), bestRest(), in.bench().accuracy().mm()));
     this.swings = new Kept<>(() -> Contact.swings(made()));
-    this.stand = new Kept<>(() -> Standing.of(made(), best()));
+    this.stand = new Kept<>(() -> Standing.of(made(), bestRest()));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
         new Kept<>(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
     this.front = new Kept<>(() -> Sight.look(scene(), Look.straightOn()));
     this.aslant = new Kept<>(() -> Sight.look(scene(), Look.threeQuarter()));
+    this.way = new Kept<>(this::fold);
+    this.mass = new Kept<>(() -> Mass.of(card(), in.bench()));
+    this.posting = new Kept<>(this::post);
+    this.sheets = new Kept<>(() -> sheets(in.wants().copies()));
+    this.runSheets = new Kept<>(() -> sheets(run().made()));
+    this.consumption = new Kept<>(() -> Consumption.of(card(), cuts(), in.bench()));
+    this.price = new Kept<>(() -> Priced.of(this));
     this.problems = new Kept<>(this::find);
   }
 
   /** The pack of these inputs; nothing is worked out yet. */
   public static Pack of(Inputs in) {
     return new Pack(in);
+  }
+
+  /** Names of the costly stages that were worked out so far, for tests of laziness. */
+  Set<String> workedOut() {
+    Set<String> names = new TreeSet<>();
+    Map.of("work", work, "sheets", sheets, "price", price, "aslant", aslant, "way", way)
+        .forEach((name, stage) -> names.addAll(stage.known() ? List.of(name) : List.of()));
+    return names;
   }
 
   public Inputs inputs() {
@@ -136,22 +172,84 @@ public final class Pack {
     return flats.get();
   }
 
-  /** The way from the made card to its best rest, in even steps; the made pose alone if none. */
+  /** The way from the made card to its best rest, in even steps; empty if it has none. */
   public List<Posed> wayToBestRest() {
-    List<Posed> way = new ArrayList<>();
-    for (Rest best : flats().states().stream().limit(1).toList()) {
-      way.addAll(FoldWay.between(made(), best, WAY_STEPS));
-    }
-    return way;
-  }
-
-  /** What touches on the way to the best rest; empty where the card lies flat in no way. */
-  public Optional<Way> way() {
     return way.get();
   }
 
-  private @Nullable Rest best() {
-    return flats().states().isEmpty() ? null : flats().states().get(0);
+  private List<Posed> fold() {
+    return flats().states().isEmpty()
+        ? List.of()
+        : List.copyOf(FoldWay.between(made(), flats().states().get(best()), WAY_STEPS));
+  }
+
+  /**
+   * Index in {@link #flats} of the state that a maker would take: cheapest post, then thinnest,
+   * then fewest pushes; -1 where the card does not lie flat.
+   */
+  public int best() {
+    return posting().first().rest();
+  }
+
+  /** Mass of the card in hand; with its envelope see {@link #posting}. */
+  public Mass mass() {
+    return mass.get();
+  }
+
+  /** How it is posted. */
+  public Postage posting() {
+    return posting.get();
+  }
+
+  private Postage post() {
+    double step = in.bench().inches() ? 25.4 / 8 : 1;
+    return Postage.of(made(), flats(), mass(), in.bench(), step);
+  }
+
+  /** The sheets that all copies are cut from, one plan for each paper. */
+  public List<SheetWork> sheets() {
+    return sheets.get();
+  }
+
+  private List<SheetWork> sheets(int cards) {
+    JobUnit unit = in.wants().units().unit() == Unit.IN ? JobUnit.IN : JobUnit.MM;
+    SheetOrder.Batch batch = new SheetOrder.Batch(title(), cuts(), cards);
+    return SheetWork.of(SheetOrder.of(List.of(batch), in.bench(), unit, false), () -> false);
+  }
+
+  /** The sheets for a batch with those cards that go wrong. */
+  public List<SheetWork> runSheets() {
+    return runSheets.get();
+  }
+
+  /** What one card uses up beside paper. */
+  public Consumption consumption() {
+    return consumption.get();
+  }
+
+  /** How a batch is run; worked out anew each time, which is little. */
+  public RunSheet run() {
+    return RunSheet.of(cuts(), scores(), work(), in.wants().units(), in.wants().copies());
+  }
+
+  /** How the card is taught to the seats that are wanted. */
+  public ClassSheet lesson() {
+    Wants.Lesson wanted = in.wants().lesson();
+    return ClassSheet.of(work(), wanted.seats(), wanted.minutes());
+  }
+
+  /** What all copies cost. */
+  public Priced price() {
+    return price.get();
+  }
+
+  /** What touches on the way to the best rest; empty where the card lies flat in no way. */
+  public Optional<Way> touches() {
+    return touches.get();
+  }
+
+  private @Nullable Rest bestRest() {
+    return flats().states().isEmpty() ? null : flats().states().get(best());
   }
 
   /** What the bench's accuracy does to the card. */
@@ -180,6 +278,34 @@ public final class Pack {
       case "panel" -> piece;
       default -> "the " + panel.substring(cut + 1) + " of " + piece;
     };
+  }
+
+  /**
+   * The way from the made card to one of its rests, as far as its papers let it: these poses carry
+   * no thickness, so they end where the papers of the shallowest side begin to touch.
+   *
+   * @param rest index among {@link #flats}
+   * @param steps about how many moments after the made one; at least 1
+   * @throws IndexOutOfBoundsException if there is no such rest
+   */
+  public List<Posed> way(int rest, int steps) {
+    List<Posed> way = FoldWay.between(made(), flats().states().get(rest), steps);
+    int last = (int) Math.floor((way.size() - 1) * beforeTouching());
+    return List.copyOf(way.subList(0, Math.max(1, last) + 1));
+  }
+
+  /** The share of the way to flat at which the shallowest side stands three papers high. */
+  private double beforeTouching() {
+    double thick = 0;
+    double shallow = Double.POSITIVE_INFINITY;
+    for (Panel p : made().panels()) {
+      thick = Math.max(thick, card().piece(p.piece()).stock().thickness());
+      if (p.name().startsWith("side-")) {
+        Box box = p.region().box();
+        shallow = Math.min(shallow, Math.min(box.width(), box.height()));
+      }
+    }
+    return Math.acos(Math.min(1, 3 * thick / shallow)) / (Math.PI / 2);
   }
 
   public CutList cuts() {
@@ -213,16 +339,56 @@ public final class Pack {
     return problems.get();
   }
 
-  private List<Problem> find() {
+  /**
+   * What is found without folding the card or asking the post: quick enough for every change of a
+   * design. A part of {@link #problems}, in the same order.
+   */
+  public List<Problem> firstProblems() {
+    return placed(first());
+  }
+
+  private List<Problem> first() {
     List<Problem> all = new ArrayList<>(built.get().problems());
     if (!blocked()) {
       all.addAll(Findings.of(this));
+    }
+    return all;
+  }
+
+  private List<Problem> find() {
+    List<Problem> all = first();
+    if (!blocked()) {
+      all.addAll(PostWants.of(this));
+      all.addAll(taught());
       all.addAll(WayFindings.of(this));
     }
+    return placed(all);
+  }
+
+  private List<Problem> placed(List<Problem> all) {
     return all.stream()
         .map(p -> p.place() == null ? p.at(place(p.origin())) : p)
         .sorted((a, b) -> a.level().compareTo(b.level()))
         .toList();
+  }
+
+  private List<Problem> taught() {
+    Wants.Lesson wanted = in.wants().lesson();
+    if (wanted.seats() == 0 || lesson().fits()) {
+      return List.of();
+    }
+    long needed = (long) Math.ceil(lesson().needed());
+    return List.of(
+        Problem.warns(
+                "class-too-long",
+                "",
+                "",
+                "the lesson takes about "
+                    + needed
+                    + " minutes and the class lasts "
+                    + wanted.minutes()
+                    + " - prepare more at home, or choose a card with fewer layers")
+            .with(Map.of("needed", lesson().needed(), "minutes", (double) wanted.minutes())));
   }
 
   private @Nullable Place place(String origin) {

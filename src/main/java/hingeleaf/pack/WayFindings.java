@@ -35,7 +35,7 @@ final class WayFindings {
   /** One finding for each part that is in the way; none where layers only rest on each other. */
   static List<Problem> of(Pack pack) {
     List<Problem> found = new ArrayList<>();
-    pack.way().ifPresent(w -> new WayFindings(pack, w).tell(found));
+    pack.touches().ifPresent(w -> new WayFindings(pack, w).tell(found));
     pack.swings().stream()
         .filter(s -> s.opens() < Math.PI / 2 - 1e-9)
         .forEach(s -> found.add(opensLittle(pack, s)));

@@ -15,6 +15,11 @@ public final class CheckBar {
 
   private CheckBar() {}
 
+  /** Both rules as a drawing of their own. */
+  public static Drawing figure() {
+    return Drawing.plain(WIDTH + 0.5, HEIGHT, "check bar", at(new Vec2(0.25, 0)));
+  }
+
   /** Its marks, with its lower left corner at {@code at}. */
   public static List<Mark> at(Vec2 at) {
     List<Mark> marks = new ArrayList<>();

@@ -32,6 +32,16 @@ public final class LineKey {
 
   private LineKey() {}
 
+  /** The key as a drawing of its own. */
+  public static Drawing figure(Collection<Entry> entries, Fonts fonts) {
+    double widest = 0;
+    for (Entry e : entries) {
+      widest = Math.max(widest, fonts.width(e.words, Weight.REGULAR, Look.SMALL));
+    }
+    double high = ROW * entries.size();
+    return Drawing.plain(SAMPLE + 3 + widest, high, "key", at(new Vec2(0, high), entries));
+  }
+
   /** The marks of some rows, the first on top; {@code at} is the upper left corner. */
   public static List<Mark> at(Vec2 at, Collection<Entry> entries) {
     List<Mark> marks = new ArrayList<>();

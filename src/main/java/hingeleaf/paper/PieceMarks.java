@@ -39,6 +39,16 @@ public final class PieceMarks {
     return marks.isEmpty() ? List.of() : List.of(new Layer(Step.PLAIN, marks));
   }
 
+  /** Rims of what is printed, so that pale inks show on the white of a template. */
+  public static List<Layer> inkOutlines(SeenPiece piece) {
+    List<Mark> marks = new ArrayList<>();
+    piece
+        .inks()
+        .forEach(
+            i -> i.regions().forEach(r -> marks.add(new Mark.Stroke(Path.of(r), Pen.DIMENSION))));
+    return marks.isEmpty() ? List.of() : List.of(new Layer(Step.LEGEND, marks));
+  }
+
   /** The areas of this face that take glue, hatched; empty where none does. */
   public static List<Layer> glue(SeenPiece piece) {
     if (piece.glue().isEmpty()) {

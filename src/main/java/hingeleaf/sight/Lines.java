@@ -6,11 +6,13 @@ import hingeleaf.geom.Tolerance;
 import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.hprtree.HPRtree;
 
 /**
  * The lines of a view: edges of panels where their panel is seen beside them, folds once however
@@ -55,12 +57,40 @@ final class Lines {
     slits();
     crossings();
     Silhouette silhouette = new Silhouette(surfaces);
+    List<Draft> once = once();
     List<VisibleLine> lines = new ArrayList<>();
-    drafts.forEach(d -> ink(d, silhouette.along(d.at()), lines));
-    for (Draft d : new Edgewise(surfaces, drafts).seen()) {
+    once.forEach(d -> ink(d, silhouette.along(d.at()), lines));
+    for (Draft d : new Edgewise(surfaces, once).seen()) {
       ink(d, silhouette.outside(d.at()), lines);
     }
     return lines;
+  }
+
+  /** The drafts without what others draw already, the inner ones after all others. */
+  private List<Draft> once() {
+    List<Draft> sorted = new ArrayList<>(drafts);
+    sorted.sort(Comparator.comparing(Draft::inner));
+    HPRtree tree = new HPRtree();
+    for (int i = 0; i < sorted.size(); i++) {
+      tree.insert(Outline.box(sorted.get(i).at()), i);
+    }
+    List<Draft> out = new ArrayList<>();
+    for (int i = 0; i < sorted.size(); i++) {
+      Draft d = sorted.get(i);
+      List<Spans.Span> taken = new ArrayList<>();
+      int place = i;
+      tree.query(
+          Outline.box(d.at()),
+          found -> {
+            int j = (Integer) found;
+            if (j < place) {
+              taken.addAll(Spans.shared(d.at(), sorted.get(j).at()).parts());
+            }
+          });
+      Spans free = Spans.whole().minus(Spans.union(taken));
+      free.on(d.at()).forEach(s -> out.add(new Draft(d.rim.at(s), d.index, d.inner)));
+    }
+    return out;
   }
 
   private void ink(Draft d, Spans outline, List<VisibleLine> out) {
@@ -187,11 +217,9 @@ final class Lines {
         for (int i : List.of(crease.first(), crease.second())) {
           seen.addAll(new Outline(visible.get(i)).along(List.of(rim)).get(0));
         }
-        Spans free = Spans.union(seen);
-        for (Draft d : drafts) {
-          free = free.isEmpty() ? free : free.minus(Spans.shared(axis, d.at()));
+        for (Segment s : Spans.union(seen).on(axis)) {
+          drafts.add(new Draft(rim.at(s), crease.first(), false));
         }
-        free.on(axis).forEach(s -> drafts.add(new Draft(rim.at(s), crease.first(), false)));
       }
     }
   }

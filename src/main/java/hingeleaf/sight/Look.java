@@ -2,7 +2,9 @@ package hingeleaf.sight;
 
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Tolerance;
+import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
+import java.util.Optional;
 
 /**
  * From where a card is looked at. A closed family.
@@ -62,6 +64,16 @@ public sealed interface Look {
     public double distance() {
       return eye.distance(target);
     }
+  }
+
+  /**
+   * Where a point of the world is in the picture, seen or hidden: for dimensions and arrows.
+   *
+   * @return view coordinates, mm; empty where the point is beside or behind the eye
+   */
+  default Optional<Vec2> picture(Vec3 world) {
+    Camera camera = Camera.of(this);
+    return camera.room(world) < 0 ? Optional.empty() : Optional.of(camera.project(world).at());
   }
 
   /** The world as it stands: x right, y up, from the front; view x and y are world x and y. */

@@ -43,9 +43,14 @@ final class Outline {
 
   List<Spans.Span> along(Segment line) {
     List<Spans.Span> spans = new ArrayList<>();
+    tree.query(box(line), found -> spans.addAll(Spans.shared(line, (Segment) found).parts()));
+    return spans;
+  }
+
+  /** The box of a line, a little larger, so that lines along it are found. */
+  static Envelope box(Segment line) {
     Envelope box = new Envelope(line.from().x(), line.to().x(), line.from().y(), line.to().y());
     box.expandBy(Tolerance.SLIVER_MM);
-    tree.query(box, found -> spans.addAll(Spans.shared(line, (Segment) found).parts()));
-    return spans;
+    return box;
   }
 }

@@ -8,7 +8,11 @@ import hingeleaf.geom.Tolerance;
 import hingeleaf.geom.Vec2;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -27,6 +31,8 @@ import org.locationtech.jts.geom.Polygon;
  *     edge would have to come in to hide it from this look
  * @param face which face shows
  * @param colour of that face, {@code #rrggbb}
+ * @param behind the colours that would be seen in its place if it were not there, sorted; where
+ *     they are all the same as its own a maker hardly sees it
  */
 public record Showing(
     String part,
@@ -35,7 +41,11 @@ public record Showing(
     double depth,
     double inOpening,
     Face face,
-    String colour) {
+    String colour,
+    List<String> behind) {
+  public Showing {
+    behind = List.copyOf(behind);
+  }
 
   /**
    * Everything of the kind in a view, one entry for each part and opening panel, in the scene's
@@ -45,48 +55,89 @@ public record Showing(
    */
   public static List<Showing> of(Scene scene, Look look, View view) {
     Camera camera = Camera.of(look);
-    List<Showing> out = new ArrayList<>();
+    List<Found> found = new ArrayList<>();
     for (Placed opening : scene.parts()) {
       if (!opening.panel().region().holes().isEmpty()) {
         Surface frame = Surface.of(0, opening, camera);
         for (Placed part : scene.parts()) {
-          if (part.piece().id().equals(opening.piece().id()) && part != opening) {
-            Surface own = Surface.of(1, part, camera);
-            if (!frame.edgeOn() && !own.edgeOn()) {
-              add(frame, own, view, out);
-            }
+          if (part.piece().id().equals(opening.piece().id()) && !part.id().equals(opening.id())) {
+            find(frame, Surface.of(1, part, camera), view, found);
           }
         }
       }
     }
-    return out;
+    return found.isEmpty() ? List.of() : measured(found, scene, look);
   }
 
-  private static void add(Surface frame, Surface own, View view, List<Showing> out) {
-    Vec2 across = across(own.part());
+  /** A part with the strips of it that show in an opening. */
+  private record Found(Surface frame, Surface own, List<Polygon> strips) {}
+
+  private static void find(Surface frame, Surface own, View view, List<Found> found) {
+    if (frame.edgeOn() || own.edgeOn()) {
+      return;
+    }
+    List<Polygon> strips = new ArrayList<>();
+    for (VisiblePolygon p : view.polygons()) {
+      if (p.kind() == VisiblePolygon.Kind.PAPER && p.part().equals(own.part().id())) {
+        strips.addAll(strips(frame, own, p.region()));
+      }
+    }
+    if (!strips.isEmpty()) {
+      found.add(new Found(frame, own, strips));
+    }
+  }
+
+  private static List<Showing> measured(List<Found> found, Scene scene, Look look) {
+    Set<String> parts = new HashSet<>();
+    found.forEach(f -> parts.add(f.own.part().id()));
+    View without = Sight.look(scene.keeping(p -> !parts.contains(p.id())), look);
+    return found.stream().map(f -> measured(f, without)).toList();
+  }
+
+  private static Showing measured(Found f, View without) {
+    Vec2 across = across(f.own.part());
     double area = 0;
     double depth = 0;
     double inOpening = 0;
+    SortedSet<String> behind = new TreeSet<>();
+    for (Polygon strip : f.strips) {
+      Region on = Shapes.region(strip);
+      area += on.map(f.own::onPiece).area();
+      depth = Math.max(depth, extent(on, f.own::onPiece, across));
+      inOpening = Math.max(inOpening, extent(on, f.frame::onPiece, across));
+      colours(strip, without, behind);
+    }
+    Face face = f.own.face();
+    return new Showing(
+        f.own.part().id(),
+        f.frame.part().id(),
+        area,
+        depth,
+        inOpening,
+        face,
+        f.own.colour(face),
+        List.copyOf(behind));
+  }
+
+  private static void colours(Polygon strip, View view, Set<String> out) {
     for (VisiblePolygon p : view.polygons()) {
-      if (p.kind() == VisiblePolygon.Kind.PAPER && p.part().equals(own.part().id())) {
-        for (Polygon strip : strips(frame, own, p.region())) {
-          Region on = Shapes.region(strip);
-          area += on.map(own::onPiece).area();
-          depth = Math.max(depth, extent(on, own::onPiece, across));
-          inOpening = Math.max(inOpening, extent(on, frame::onPiece, across));
+      if (p.kind() == VisiblePolygon.Kind.PAPER) {
+        Polygon paper = polygon(p.region());
+        if (paper.getEnvelopeInternal().intersects(strip.getEnvelopeInternal())
+            && !Shapes.polygons(Shapes.and(paper, strip)).isEmpty()) {
+          out.add(p.colour());
         }
       }
     }
-    if (area > 0) {
-      Face face = own.face();
-      String id = own.part().id();
-      out.add(new Showing(id, frame.part().id(), area, depth, inOpening, face, own.colour(face)));
-    }
+  }
+
+  private static Polygon polygon(Region view) {
+    return Shapes.polygon(view, p -> new Coordinate(p.x(), p.y()));
   }
 
   /** The parts of a visible region that lie behind an opening of the frame. */
   private static List<Polygon> strips(Surface frame, Surface own, Region seen) {
-    Polygon region = Shapes.polygon(seen, p -> new Coordinate(p.x(), p.y()));
+    Polygon region = polygon(seen);
     Camera.Slope above = own.plane().minus(frame.plane());
     List<Polygon> out = new ArrayList<>();
     for (Ring hole : frame.part().panel().region().holes()) {

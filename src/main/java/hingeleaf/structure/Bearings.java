@@ -1,6 +1,7 @@
 package hingeleaf.structure;
 
 import hingeleaf.measure.MakerUnits;
+import hingeleaf.measure.Unit;
 import hingeleaf.stock.Bench;
 
 /**
@@ -18,13 +19,19 @@ public record Bearings(Bench bench, MakerUnits units, Lettering lettering) {
 
   /** The largest length on the trimmer's marks that is not more; for sizes that we choose. */
   public double down(double mm) {
-    double step = bench.trimmer().step();
-    return Math.floor(mm / step + 1e-9) * step;
+    return Math.floor(mm / mark() + 1e-9) * mark();
   }
 
   /** The nearest length on the trimmer's marks; for sizes that we choose. */
   public double nearest(double mm) {
-    double step = bench.trimmer().step();
-    return Math.rint(mm / step) * step;
+    return Math.rint(mm / mark()) * mark();
+  }
+
+  /**
+   * From one mark to the next: the trimmer's, or the ruler's where the plan is in another system.
+   */
+  private double mark() {
+    boolean same = bench.inches() == (units.unit() == Unit.IN);
+    return same ? bench.trimmer().step() : units.step().mm();
   }
 }

@@ -4,6 +4,7 @@ import hingeleaf.card.Card;
 import hingeleaf.design.DesignDocument;
 import hingeleaf.design.DesignForms;
 import hingeleaf.finding.Problem;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,7 +43,7 @@ public final class Structures {
       DesignDocument design, Bearings bearings, Map<String, byte[]> drawings) {
     boolean convert = design.unit().metric() != bearings.units().unit().metric();
     Sizing sizing = new Sizing(bearings.units(), convert);
-    Workshop shop = new Workshop(new Assembly(), bearings, sizing, drawings);
+    Workshop shop = new Workshop(new Assembly(), bearings, sizing, drawings, new HashMap<>());
     structure(design.base().variant()).build(design.base().form(), shop);
     if (!shop.card().blocked()) {
       design.mechanisms().forEach(m -> Doors.hang(m.form(), shop));

@@ -20,8 +20,14 @@ import java.util.OptionalDouble;
  * drawings that the design names, and the card so far.
  *
  * @param drawings bytes of the SVG files by the names that the design uses
+ * @param outlines those read so far, by name and width: a wood has one tree drawn many times
  */
-record Workshop(Assembly card, Bearings bearings, Sizing sizing, Map<String, byte[]> drawings) {
+record Workshop(
+    Assembly card,
+    Bearings bearings,
+    Sizing sizing,
+    Map<String, byte[]> drawings,
+    Map<String, Outline.Reading> outlines) {
   /** A length of the design as it will be built, mm. */
   double mm(Values v, String key) {
     return sizing.mm(key, v.length(key));
@@ -100,8 +106,10 @@ record Workshop(Assembly card, Bearings bearings, Sizing sizing, Map<String, byt
               "missing-file", part, key, "there is no file " + d.file() + " beside the design"));
       return Optional.empty();
     }
+    double width = mm(part + " width", d.width());
     Outline.Reading reading =
-        Outline.read(d.file(), bytes, OptionalDouble.of(mm(part + " width", d.width())));
+        outlines.computeIfAbsent(
+            d.file() + " " + width, k -> Outline.read(d.file(), bytes, OptionalDouble.of(width)));
     if (reading instanceof Outline.Reading.Refused refused) {
       card.report(v.problem(refused.problem().kind(), part, key, sentence(refused.problem())));
       return Optional.empty();

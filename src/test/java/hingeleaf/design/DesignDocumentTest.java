@@ -86,17 +86,33 @@ class DesignDocumentTest {
 
   @Test
   void usualValues_holdWhereTheFileIsSilentAndAreNotGiven() {
+    String sides = "          side: [12, 18 mm, 1/2 in]\n".substring(6);
+    String silent = TestForms.FAIR_WINDS.replace(sides, "");
+    assertThat(silent).hasSizeLessThan(TestForms.FAIR_WINDS.length());
+    Values stack = document(silent).base().form();
+    assertThat(stack.lengths("side")).containsExactly(Length.of(12, Unit.MM));
+    assertThat(stack.given("side")).isFalse();
+    assertThat(stack.perStage("side")).isFalse();
+    assertThat(stack.path("side")).isEqualTo("base.stacked-frames.side");
+    assertThat(stack.place("side")).isEqualTo(stack.place());
+    Values inches =
+        document(
+                silent
+                    .replace("unit: mm", "unit: in")
+                    .replace("150", "6")
+                    .replace("90", "3")
+                    .replace("130", "5")
+                    .replace("[80, 60]", "[3, 2]")
+                    .replace("width: 55", "width: 2")
+                    .replace("raised-by: 2", "raised-by: 1/8")
+                    .replace("height: 9", "height: 1/2"))
+            .base()
+            .form();
+    assertThat(inches.lengths("side")).containsExactly(Length.of(Rational.of(1, 2), Unit.IN));
     Values mat = document(TestForms.FAIR_WINDS).mats().get(0);
-    assertThat(mat.mm("border")).isEqualTo(2);
-    assertThat(mat.given("border")).isFalse();
     assertThat(mat.has("width")).isFalse();
     assertThat(mat.path("width")).isEqualTo("mats[0].width");
     assertThat(mat.place("width")).isEqualTo(mat.place());
-    Values inches =
-        document(TOP.replace("100", "10") + "unit: in\nmats:\n  - {name: m, on: back, stock: s}\n")
-            .mats()
-            .get(0);
-    assertThat(inches.length("border")).isEqualTo(Length.of(Rational.of(1, 8), Unit.IN));
   }
 
   @Test
@@ -184,9 +200,18 @@ class DesignDocumentTest {
                 .replace("1/2 in]", "1/2 inn]"));
     assertThat(all)
         .extracting(Problem::kind)
-        .containsExactly("out-of-range", "bad-length", "unknown-key", "missing");
+        .containsExactly("out-of-range", "bad-length", "unknown-key");
     assertThat(all.get(2).message()).contains("did you mean `aperture`?").contains("a frame");
     assertThat(all.get(2).origin()).isEqualTo("base.stacked-frames.frames[0].apperture");
+  }
+
+  @Test
+  void faults_comeInTheOrderOfTheText() {
+    List<Problem> all =
+        problems("words: [{text: a, on: b}]\nmats: 7\nhingeleaf: 1\ntitel: x\nbase: {}\n");
+    assertThat(all)
+        .extracting(p -> p.place() == null ? 0 : p.place().line())
+        .containsExactly(1, 2, 4, 5);
   }
 
   @Test

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class TreeTest {
   static Tree tree(String text) {
     TreeReading reading = Tree.read("card.yaml", text);
-    if (reading instanceof TreeReading.Readable r) {
+    if (reading instanceof TreeReading.Legible r) {
       return r.tree();
     }
     return fail("not read: " + reading);
@@ -28,7 +28,7 @@ class TreeTest {
 
   private static List<Problem> problems(byte[] bytes) {
     TreeReading reading = Tree.read("card.yaml", bytes);
-    if (reading instanceof TreeReading.Unreadable u) {
+    if (reading instanceof TreeReading.Illegible u) {
       return u.problems();
     }
     return fail("was read: " + reading);
@@ -158,6 +158,17 @@ class TreeTest {
         .contains("100 characters");
   }
 
+  /** Buffers of parsers are often powers of two long. */
+  @Test
+  void emoji_mayStandAnywhere() {
+    for (int size : new int[] {1024, 2048, 4096, 8192}) {
+      for (int before = size - 4; before <= size + 2; before++) {
+        String title = "x".repeat(before - 3) + "😀😀😀 ⛵";
+        assertThat(raw(tree("a: " + title + "\nb: 1\n"), "a")).isEqualTo(title);
+      }
+    }
+  }
+
   @Test
   void fortyDeep_isStillRead() {
     assertThat(tree("[".repeat(39) + "1" + "]".repeat(39)).root()).isInstanceOf(Node.Items.class);
@@ -178,11 +189,11 @@ class TreeTest {
         text.replace(at, at + random.nextInt(2), "" + signs.charAt(random.nextInt(signs.length())));
       }
       TreeReading reading = Tree.read("card.yaml", text.toString());
-      if (reading instanceof TreeReading.Unreadable u) {
+      if (reading instanceof TreeReading.Illegible u) {
         refused++;
         assertThat(u.problems()).isNotEmpty().allSatisfy(p -> assertThat(p.place()).isNotNull());
       } else {
-        DesignDocument.read(((TreeReading.Readable) reading).tree(), TestForms.ALL);
+        DesignDocument.read(((TreeReading.Legible) reading).tree(), TestForms.ALL);
       }
     }
     assertThat(refused).isBetween(300, 2900);

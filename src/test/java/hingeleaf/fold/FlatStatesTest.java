@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import hingeleaf.card.Flats;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Rest;
+import hingeleaf.geom.Box;
+import hingeleaf.geom.Vec2;
 import hingeleaf.structure.SampleStacks;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -46,6 +48,32 @@ class FlatStatesTest {
     Rest best = FlatStates.of(made, 8).states().get(0);
     assertThat(best.width()).isCloseTo(162, within(1e-9));
     assertThat(best.width() - 150).isLessThanOrEqualTo(2 * 12);
+  }
+
+  @Test
+  void outskirtsHaveTheFootprintOfAllPoints() {
+    MadeCard made = SampleStacks.plain(150, 120, 12, 12, 3, 0.356);
+    Outskirts outskirts = new Outskirts(made);
+    for (Rest r : FlatStates.of(made, 8).states()) {
+      Box all = Piles.footprint(made, r.posed());
+      Box few = outskirts.footprint(r.posed());
+      assertThat(few.width()).isCloseTo(all.width(), within(1e-9));
+      assertThat(few.height()).isCloseTo(all.height(), within(1e-9));
+    }
+  }
+
+  @Test
+  void hullOfASquareWithPointsInsideAndOnItsEdges_isItsCorners() {
+    List<Vec2> points =
+        List.of(
+            new Vec2(0, 0),
+            new Vec2(1, 0),
+            new Vec2(2, 0),
+            new Vec2(2, 2),
+            new Vec2(0, 2),
+            new Vec2(1, 1));
+    assertThat(Outskirts.hull(points))
+        .containsExactly(new Vec2(0, 0), new Vec2(2, 0), new Vec2(2, 2), new Vec2(0, 2));
   }
 
   @Test

@@ -92,6 +92,25 @@ class OverlayTest {
     assertThat(at.y()).isCloseTo(60.0 / 11, within(1e-9));
   }
 
+  @Test
+  void crossings_areFoundInAndBetweenRings() {
+    Ring square = Ring.rectangle(0, 0, 10, 10);
+    Ring bowTie =
+        new Ring(List.of(new Vec2(0, 0), new Vec2(10, 10), new Vec2(10, 0), new Vec2(0, 10)));
+    assertThat(Crossings.of(List.of(square), 9)).isEqualTo(new Crossings(0, null, true));
+    assertThat(Crossings.of(List.of(Shapes.circle(90)), 9).first()).isNull();
+    assertThat(Crossings.of(List.of(bowTie), 9)).isEqualTo(new Crossings(1, new Vec2(5, 5), true));
+    Ring beside = Ring.rectangle(5, 5, 15, 15);
+    assertThat(Crossings.of(List.of(square, beside), 9).count()).isEqualTo(2);
+    assertThat(Crossings.of(List.of(square, beside), 1).complete()).isFalse();
+    assertThat(Crossings.of(List.of(square, square), 9).first()).isNotNull();
+    assertThat(Crossings.of(List.of(square, Ring.rectangle(2, 2, 3, 3)), 9).first()).isNull();
+    Ring spike = new Ring(List.of(new Vec2(0, 0), new Vec2(9, 0), new Vec2(4, 0), new Vec2(4, 5)));
+    assertThat(Crossings.of(List.of(spike), 9).first()).isNotNull();
+    Ring triangle = new Ring(List.of(new Vec2(0, 0), new Vec2(9, 0), new Vec2(4, 5)));
+    assertThat(Crossings.of(List.of(triangle), 9).first()).isNull();
+  }
+
   /** Inclusion and exclusion: |A| + |B| = |A or B| + |A and B|. Boxes of seed 7. */
   @Test
   void areas_obeyInclusionAndExclusion() {

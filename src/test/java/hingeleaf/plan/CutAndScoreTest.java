@@ -19,6 +19,8 @@ import hingeleaf.structure.SampleStacks;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The cut list and the score chart against layouts that can be checked by hand. */
 class CutAndScoreTest {
@@ -63,6 +65,27 @@ class CutAndScoreTest {
         .containsExactly(Optional.of(4), Optional.of(8), Optional.of(64), Optional.of(68));
     assertThat(s).allMatch(x -> x.up() == Face.FRONT && !x.quarterTurn());
     assertThat(chart.rows().get(0).turnsOver()).isFalse();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // common practice, no source: eighth-inch grooves, read from the stop at the left edge
+    "0.125, 1",
+    "0.5, 4",
+    "0.625, 5",
+    "1, 8",
+    "3.25, 26",
+    "5.5, 44",
+    "8.5, 68",
+    "11.875, 95"
+  })
+  void grooveNumbersOnAnEighthInchBoard(double inches, int groove) {
+    double at = inches * IN;
+    Score score = new Score("s", Segment.of(at, 0, at, 50), -1);
+    Piece p = piece("p", 12 * IN, 50, List.of(), List.of(score));
+    ScoreChart chart =
+        ScoreChart.of(CutList.of(List.of(p), BuiltInBench.inches()), BuiltInBench.inches());
+    assertThat(chart.rows().get(0).settings().get(0).groove()).contains(groove);
   }
 
   @Test
@@ -120,5 +143,28 @@ class CutAndScoreTest {
                 .get(0)
                 .die())
         .isEmpty();
+  }
+
+  @Test
+  void openingsAreCalledByTheirShapes() {
+    Ring[] rings = {
+      Shapes.circle(40),
+      Shapes.square(40),
+      Shapes.rectangle(60, 40),
+      Shapes.ellipse(60, 40),
+      Shapes.arch(40, 60),
+      Shapes.rounded(60, 40, 8),
+      new Ring(List.of(new Vec2(-20, -20), new Vec2(20, -20), new Vec2(0, 20)))
+    };
+    List<Ring> holes = java.util.Arrays.stream(rings).map(r -> r.moved(new Vec2(60, 70))).toList();
+    List<String> words =
+        holes.stream()
+            .map(h -> piece("p", 150, 150, List.of(h), List.of()))
+            .map(p -> CutList.of(List.of(p), BuiltInBench.metric()).lines().get(0))
+            .map(l -> l.openings().get(0).shape())
+            .toList();
+    assertThat(words)
+        .containsExactly(
+            "circle", "square", "rectangle", "ellipse", "arch", "rounded rectangle", "shape");
   }
 }

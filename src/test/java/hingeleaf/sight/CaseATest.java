@@ -84,17 +84,28 @@ class CaseATest {
   private static Stacks withNear(double opening) {
     Stacks s = new Stacks();
     s.back();
-    s.frame("far", 1, Stacks.circle(45, 120));
-    s.frame("middle", 2, Stacks.circle(55, 120));
-    s.frame("near", 3, Ring.rectangle(-opening / 2, -opening / 2, opening / 2, opening / 2));
+    s.frame("far", Stacks.circle(45, 120));
+    s.frame("middle", Stacks.circle(55, 120));
+    s.frame("near", Ring.rectangle(-opening / 2, -opening / 2, opening / 2, opening / 2));
     return s;
+  }
+
+  @Test
+  void whatLiesBehindTheTabIsTold() {
+    Showing onMiddle = showing(Stacks.caseA(), Look.straightOn()).get(0);
+    assertThat(onMiddle.colour()).isEqualTo("#f0f0f0");
+    assertThat(onMiddle.behind()).containsExactly("#ffffff");
+    Stacks alone = new Stacks();
+    alone.back();
+    alone.frame("only", Stacks.circle(70, 60));
+    assertThat(showing(alone, Look.straightOn()).get(0).behind()).containsExactly("#a08060");
   }
 
   @Test
   void aRoundOpeningShowsTabsDeepestInTheMiddle() {
     Stacks s = new Stacks();
     s.back();
-    s.frame("only", 1, Stacks.circle(70, 4000));
+    s.frame("only", Stacks.circle(70, 4000));
     Showing tab = showing(s, Look.straightOn()).get(0);
     assertThat(tab.depth()).isCloseTo(70 - 63, within(1e-3));
     // Area of a circular segment: r2 acos(h / r) - h sqrt(r2 - h2).

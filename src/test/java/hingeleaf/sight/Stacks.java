@@ -22,7 +22,8 @@ import java.util.Random;
 
 /**
  * Stacks of frames posed by hand, for tests: a back 150 x 150 about the origin of the plane z = 0,
- * frames with sides and tabs of 12 that fold back and in, so that frame k stands at z = 12 k.
+ * frames with sides and tabs of 12 that fold back and in, so that frame k stands at z = 12 k when
+ * upright.
  */
 final class Stacks {
   static final double SIZE = 150;
@@ -32,6 +33,11 @@ final class Stacks {
   final List<Piece> pieces = new ArrayList<>();
   final List<Panel> panels = new ArrayList<>();
   final List<Join> joins = new ArrayList<>();
+
+  /** How far each frame leans to the left, rad: 0 stands, a quarter turn is flat. */
+  double lean = 0;
+
+  private Vec3 middle = Vec3.ZERO;
 
   static Stock paper(String name, String front, String back) {
     var faces = new Stock.Faces(front, back, front);
@@ -45,11 +51,17 @@ final class Stacks {
 
   /** Trade case A: round 90, round 110, square 130. */
   static Stacks caseA() {
+    return caseA(0);
+  }
+
+  /** The same with every frame leaning to the left. */
+  static Stacks caseA(double lean) {
     Stacks s = new Stacks();
+    s.lean = lean;
     s.back();
-    s.frame("far", 1, circle(45, 120));
-    s.frame("middle", 2, circle(55, 120));
-    s.frame("near", 3, Ring.rectangle(-65, -65, 65, 65));
+    s.frame("far", circle(45, 120));
+    s.frame("middle", circle(55, 120));
+    s.frame("near", Ring.rectangle(-65, -65, 65, 65));
     return s;
   }
 
@@ -86,7 +98,7 @@ final class Stacks {
   }
 
   /** A frame with an aperture given about the panel's centre. */
-  void frame(String id, int stage, Ring aperture) {
+  void frame(String id, Ring aperture) {
     double x1 = TAB;
     double x2 = TAB + SIDE;
     double x3 = x2 + SIZE;
@@ -100,12 +112,13 @@ final class Stacks {
     List<Label> labels = List.of();
     pieces.add(
         new Piece(id, id, stock, Grain.ANY, shape, List.of(), scores, labels, List.of(), ""));
-    double z = stage * SIDE;
-    Rigid front = Rigid.translation(new Vec3(-x2 - SIZE / 2, -SIZE / 2, z));
-    Rigid right = front.then(turn(SIZE / 2, z, Math.PI / 2));
-    Rigid left = front.then(turn(-SIZE / 2, z, -Math.PI / 2));
-    Rigid rightTab = right.then(turn(SIZE / 2, z - SIDE, Math.PI / 2));
-    Rigid leftTab = left.then(turn(-SIZE / 2, z - SIDE, -Math.PI / 2));
+    Vec3 behind = middle;
+    middle = behind.plus(new Vec3(-SIDE * Math.sin(lean), 0, SIDE * Math.cos(lean)));
+    Rigid front = Rigid.translation(middle.plus(new Vec3(-x2 - SIZE / 2, -SIZE / 2, 0)));
+    Rigid right = front.then(turn(middle, SIZE / 2, Math.PI / 2 - lean));
+    Rigid left = front.then(turn(middle, -SIZE / 2, -Math.PI / 2 - lean));
+    Rigid rightTab = right.then(turn(behind, SIZE / 2, Math.PI / 2 + lean));
+    Rigid leftTab = left.then(turn(behind, -SIZE / 2, -Math.PI / 2 + lean));
     strip(id, "tab 1", 0, x1, leftTab);
     strip(id, "side 1", x1, x2, left);
     panels.add(
@@ -118,8 +131,9 @@ final class Stacks {
     return new Score(name, Segment.of(x, 0, x, SIZE), -Math.PI / 2);
   }
 
-  private static Rigid turn(double x, double z, double angle) {
-    return Rigid.rotation(new Vec3(x, 0, z), new Vec3(x, 1, z), angle);
+  private static Rigid turn(Vec3 about, double aside, double angle) {
+    Vec3 on = about.plus(new Vec3(aside, 0, 0));
+    return Rigid.rotation(on, on.plus(new Vec3(0, 1, 0)), angle);
   }
 
   private void strip(String piece, String name, double x0, double x1, Rigid pose) {
@@ -141,7 +155,7 @@ final class Stacks {
     Stacks s = new Stacks();
     s.back();
     for (int k = 1; k <= 12; k++) {
-      s.frame("frame " + k, k, circle(25 + 3 * k, 120));
+      s.frame("frame " + k, circle(25 + 3 * k, 120));
     }
     for (int i = 0; i < 40; i++) {
       int corners = 60 + 2 * random.nextInt(71);

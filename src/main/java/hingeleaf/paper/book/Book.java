@@ -63,7 +63,7 @@ public final class Book {
   }
 
   private void lay(Slab slab) {
-    if (slab.height() == 0) {
+    if (used == 0 && slab.marks().isEmpty()) {
       return;
     }
     double y = used == 0 ? 0 : used + slab.before();

@@ -16,6 +16,7 @@ import java.util.List;
 final class TableSetter {
   private static final double SPACE = 6;
   private static final double LEAST = 14;
+  private static final double CUT = 2;
   private static final double SIZE = 9.5 * Look.PT;
   private static final double LEAD = 12.5 * Look.PT;
   private static final double PAD = 1.1;
@@ -78,25 +79,63 @@ final class TableSetter {
     return natural;
   }
 
-  /** Text columns give way, the widest first, until the row fits. */
+  /** Text columns give way, each time the one whose narrowing costs the table fewest lines. */
   private void shrink() {
-    double over = sum() - width;
-    while (over > 1e-6) {
-      int widest = 0;
-      for (int c = 1; c < widths.length; c++) {
-        boolean text = table.columns().get(c).align() == Block.Align.LEFT;
-        boolean was = table.columns().get(widest).align() == Block.Align.LEFT;
-        if (text == was ? widths[c] > widths[widest] : text && widths[c] > LEAST) {
-          widest = c;
-        }
+    List<ColumnText> texts = new ArrayList<>();
+    for (int c = 0; c < widths.length; c++) {
+      Block.Column column = table.columns().get(c);
+      if (column.align() == Block.Align.LEFT) {
+        texts.add(ColumnText.of(table, c, weight(column), SIZE, fonts));
       }
-      if (widths[widest] <= LEAST) {
+    }
+    int[][] lines = new int[texts.size()][];
+    for (int t = 0; t < lines.length; t++) {
+      lines[t] = texts.get(t).lines(widths[texts.get(t).column()]);
+    }
+    while (sum() > width + 1e-6) {
+      int whole = cheapest(texts, lines, true);
+      int best = whole < 0 ? cheapest(texts, lines, false) : whole;
+      if (best < 0) {
         return;
       }
-      double cut = Math.min(over, Math.max(1, widths[widest] * 0.05));
-      widths[widest] = Math.max(LEAST, widths[widest] - cut);
-      over = sum() - width;
+      int c = texts.get(best).column();
+      widths[c] = Math.max(LEAST, widths[c] - Math.min(CUT, sum() - width));
+      lines[best] = texts.get(best).lines(widths[c]);
     }
+  }
+
+  /** The column to narrow, or -1; words are kept whole if wanted. */
+  private int cheapest(List<ColumnText> texts, int[][] lines, boolean whole) {
+    int best = -1;
+    double least = Double.POSITIVE_INFINITY;
+    for (int t = 0; t < texts.size(); t++) {
+      double w = widths[texts.get(t).column()];
+      if (w <= LEAST || (whole && w - CUT < texts.get(t).longestWord())) {
+        continue;
+      }
+      int[][] then = lines.clone();
+      then[t] = texts.get(t).lines(w - CUT);
+      // Among equals the widest gives way.
+      double cost = tall(then) - w * 1e-3;
+      if (cost < least) {
+        least = cost;
+        best = t;
+      }
+    }
+    return best;
+  }
+
+  /** Lines of the whole table: every row is as tall as its tallest cell. */
+  private int tall(int[][] lines) {
+    int sum = 0;
+    for (int r = 0; r < table.rows().size(); r++) {
+      int most = 1;
+      for (int[] column : lines) {
+        most = Math.max(most, column[r]);
+      }
+      sum += most;
+    }
+    return sum;
   }
 
   private double sum() {

@@ -156,8 +156,8 @@ final class Typesetter implements Block.Visitor<List<Slab>> {
 
   @Override
   public List<Slab> gap(Block.Gap gap) {
-    // Height nothing, room above: it vanishes at the top of a page.
-    return List.of(Slab.of(gap.height(), 1e-9, List.of()));
+    // No height, only room above: it vanishes at the top of a page.
+    return List.of(Slab.of(gap.height(), 0, List.of()));
   }
 
   @Override

@@ -59,7 +59,7 @@ public final class CardPicture {
   }
 
   private static final double MARGIN = 4;
-  private static final String FRESH = "#f1dccd";
+  private static final String FRESH = "#f6e5d9";
   private static final Pen SILHOUETTE = new Pen(0.5, List.of(), Look.INK, true);
   private static final Pen GLUE = Pen.solid(0.25, Look.ACCENT);
   private static final Pen GLINT = new Pen(0.35, List.of(), "#dfe8ea", true);

@@ -1,6 +1,7 @@
 package hingeleaf.paper.figure;
 
 import hingeleaf.geom.Vec2;
+import hingeleaf.paper.Fonts;
 import hingeleaf.paper.Look;
 import hingeleaf.paper.Mark;
 import hingeleaf.paper.Mark.Anchor;
@@ -15,8 +16,11 @@ import java.util.List;
  * every mark, and the numbers standing across it, moved apart where marks are close.
  */
 final class RunningScale {
-  /** Room that numbers take across the line, mm. */
-  static final double DEPTH = 17;
+  /** From the edge to the line, mm. */
+  private static final double LINE = 4.5;
+
+  /** From the edge to the numbers, mm. */
+  private static final double OFF = 7.7;
 
   private static final double APART = Dimension.SIZE * 1.15;
 
@@ -25,39 +29,48 @@ final class RunningScale {
 
   private RunningScale() {}
 
-  /** Below a thing whose left edge is at x = 0 and whose lower edge at y = 0, figure mm. */
-  static List<Mark> below(List<Stop> stops) {
+  /** Room that the scale takes beside the thing, mm. */
+  static double depth(List<Stop> stops, Fonts fonts) {
+    double longest = 0;
+    for (Stop stop : stops) {
+      longest = Math.max(longest, fonts.width(stop.words(), Weight.REGULAR, Dimension.SIZE));
+    }
+    return OFF + longest;
+  }
+
+  /**
+   * Beside a thing whose lower left corner is the origin of the figure: below it, read from the
+   * left edge, or left of it, read from the lower edge.
+   */
+  static List<Mark> beside(List<Stop> stops, boolean below) {
     List<Mark> marks = new ArrayList<>();
-    double y = -4.5;
-    marks.add(new Mark.Stroke(Path.circle(new Vec2(0, y), 0.9), Pen.DIMENSION));
-    Dimension.extension(marks, Vec2.ZERO, new Vec2(0, y));
-    double end = 0;
+    Vec2 on = below ? new Vec2(1, 0) : new Vec2(0, 1);
+    Vec2 off = below ? new Vec2(0, -1) : new Vec2(-1, 0);
+    Vec2 line = off.times(LINE);
+    marks.add(new Mark.Stroke(Path.circle(line, 0.9), Pen.DIMENSION));
+    Dimension.extension(marks, Vec2.ZERO, line);
     double last = -APART;
     double[] places = spread(stops);
     for (int i = 0; i < stops.size(); i++) {
-      double x = stops.get(i).at();
-      Dimension.extension(marks, new Vec2(x, 0), new Vec2(x, y));
-      if (x - last > 2.4) {
-        Dimension.arrow(marks, new Vec2(x, y), new Vec2(1, 0));
+      Vec2 foot = on.times(stops.get(i).at());
+      Vec2 head = foot.plus(line);
+      Dimension.extension(marks, foot, head);
+      if (stops.get(i).at() - last > 2.4) {
+        Dimension.arrow(marks, head, on);
       } else {
-        marks.add(new Mark.Fill(Path.circle(new Vec2(x, y), 0.5), Look.QUIET));
+        marks.add(new Mark.Fill(Path.circle(head, 0.5), Look.QUIET));
       }
-      last = x;
-      end = Math.max(end, x);
-      double place = places[i];
-      Dimension.line(marks, new Vec2(x, y - 1.2), new Vec2(place, y - 2.8));
-      double down = Dimension.SIZE * 0.33;
-      marks.add(
-          new Mark.Words(
-              stops.get(i).words(),
-              new Vec2(place + down, y - 3.2),
-              Dimension.SIZE,
-              Weight.REGULAR,
-              Anchor.END,
-              Look.INK,
-              Math.PI / 2));
+      last = Math.max(0, stops.get(i).at());
+      Vec2 place = on.times(places[i]);
+      Vec2 jog = place.plus(off.times(LINE + 2.8));
+      Dimension.line(marks, head.plus(off.times(1.2)), jog);
+      // Numbers stand across the line; their middle is a third of the type above the baseline.
+      double down = Dimension.SIZE * (below ? 0.33 : -0.33);
+      Vec2 base = place.plus(off.times(OFF)).plus(on.times(down));
+      double turn = below ? Math.PI / 2 : 0;
+      marks.add(Dimension.words(stops.get(i).words(), base, Anchor.END, turn));
     }
-    Dimension.line(marks, new Vec2(0.9, y), new Vec2(end, y));
+    Dimension.line(marks, line.plus(on.times(0.9)), line.plus(on.times(Math.max(0.9, last))));
     return marks;
   }
 

@@ -24,8 +24,8 @@ import java.util.function.UnaryOperator;
 
 /**
  * A piece to scale with all that is measured on it: upright scores from the left edge and level
- * scores from the top edge, each as a scoring board is read; apertures by their size and their
- * distances from the left and the lower edge.
+ * scores from the lower edge, each as a scoring board is read once the piece is turned; apertures
+ * by their size and their distances from the left and the lower edge.
  */
 public final class ScoreChart {
   private static final double ROW = 6.5;
@@ -34,13 +34,16 @@ public final class ScoreChart {
   private static final int MOST_CHAINS = 3;
 
   private final SeenPiece piece;
+  private final boolean openings;
   private final Lengths lengths;
   private final Fonts fonts;
   private final double scale;
   private final List<Mark> marks = new ArrayList<>();
 
-  private ScoreChart(SeenPiece piece, Lengths lengths, Fonts fonts, double scale) {
+  private ScoreChart(
+      SeenPiece piece, boolean openings, Lengths lengths, Fonts fonts, double scale) {
     this.piece = piece;
+    this.openings = openings;
     this.lengths = lengths;
     this.fonts = fonts;
     this.scale = scale;
@@ -54,7 +57,23 @@ public final class ScoreChart {
    */
   public static Drawing of(
       SeenPiece piece, double width, double height, Lengths lengths, Fonts fonts) {
-    Box room = new ScoreChart(piece, lengths, fonts, 1).room();
+    return of(piece, true, width, height, lengths, fonts);
+  }
+
+  /** The same with its scores alone; openings are drawn but not measured. */
+  public static Drawing scores(
+      SeenPiece piece, double width, double height, Lengths lengths, Fonts fonts) {
+    return of(piece, false, width, height, lengths, fonts);
+  }
+
+  private static Drawing of(
+      SeenPiece piece,
+      boolean openings,
+      double width,
+      double height,
+      Lengths lengths,
+      Fonts fonts) {
+    Box room = new ScoreChart(piece, openings, lengths, fonts, 1).room();
     double left = -room.minX();
     double below = -room.minY();
     double right = room.maxX();
@@ -64,7 +83,7 @@ public final class ScoreChart {
             1,
             Math.min(
                 (width - left - right) / piece.width(), (height - below - above) / piece.height()));
-    ScoreChart chart = new ScoreChart(piece, lengths, fonts, Math.max(scale, 1e-3));
+    ScoreChart chart = new ScoreChart(piece, openings, lengths, fonts, Math.max(scale, 1e-3));
     chart.draw();
     double w = chart.x(piece.width()) + left + right;
     double h = chart.x(piece.height()) + below + above;
@@ -78,7 +97,11 @@ public final class ScoreChart {
     int chains = chained().size();
     double right = chains > 0 ? chains * ROW + 4 : 4;
     double above = chains > 0 ? chains * ROW + 4 : 2;
-    return new Box(-RunningScale.DEPTH, -RunningScale.DEPTH, right, above);
+    return new Box(
+        -RunningScale.depth(fromBelow(), fonts),
+        -RunningScale.depth(fromLeft(), fonts),
+        right,
+        above);
   }
 
   private double x(double mm) {
@@ -93,13 +116,15 @@ public final class ScoreChart {
     layers.addAll(PieceMarks.structure(small));
     layers.forEach(l -> marks.addAll(l.marks()));
     marks.addAll(PanelNames.of(small, Look.SMALL, Look.QUIET, fonts));
-    fromLeft();
-    fromTop();
+    marks.addAll(RunningScale.beside(fromLeft(), true));
+    marks.addAll(RunningScale.beside(fromBelow(), false));
     int row = 0;
     for (Ring aperture : chained()) {
       chains(aperture.box(), row++);
     }
-    piece.shape().holes().forEach(this::inside);
+    if (openings) {
+      piece.shape().holes().forEach(this::inside);
+    }
   }
 
   private SeenPiece scaled(UnaryOperator<Vec2> f) {
@@ -128,7 +153,7 @@ public final class ScoreChart {
     return new Segment(f.apply(s.from()), f.apply(s.to()));
   }
 
-  private void fromLeft() {
+  private List<RunningScale.Stop> fromLeft() {
     TreeMap<Double, String> stops = new TreeMap<>();
     for (SeenPiece.SeenScore s : piece.scores()) {
       if (Math.abs(s.at().from().x() - s.at().to().x()) < Tolerance.LENGTH_MM) {
@@ -136,21 +161,18 @@ public final class ScoreChart {
       }
     }
     stops.put(piece.width(), lengths.bare().apply(piece.width()));
-    marks.addAll(RunningScale.below(stops(stops)));
+    return stops(stops);
   }
 
-  private void fromTop() {
+  private List<RunningScale.Stop> fromBelow() {
     TreeMap<Double, String> stops = new TreeMap<>();
     for (SeenPiece.SeenScore s : piece.scores()) {
       if (Math.abs(s.at().from().y() - s.at().to().y()) < Tolerance.LENGTH_MM) {
-        double down = piece.height() - s.at().from().y();
-        stops.put(down, lengths.bare().apply(down));
+        stops.put(s.at().from().y(), lengths.bare().apply(s.at().from().y()));
       }
     }
     stops.put(piece.height(), lengths.bare().apply(piece.height()));
-    double top = x(piece.height());
-    UnaryOperator<Vec2> quarter = p -> new Vec2(p.y(), top - p.x());
-    RunningScale.below(stops(stops)).forEach(m -> marks.add(m.mapped(quarter, -Math.PI / 2)));
+    return stops(stops);
   }
 
   private List<RunningScale.Stop> stops(TreeMap<Double, String> at) {
@@ -160,7 +182,7 @@ public final class ScoreChart {
   }
 
   private List<Ring> chained() {
-    List<Ring> holes = piece.shape().holes();
+    List<Ring> holes = openings ? piece.shape().holes() : List.of();
     return holes.subList(0, Math.min(MOST_CHAINS, holes.size()));
   }
 

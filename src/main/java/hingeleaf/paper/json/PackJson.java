@@ -15,7 +15,10 @@ import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
 import hingeleaf.pack.Pack;
+import hingeleaf.pack.Postage;
 import hingeleaf.plan.CutList;
+import hingeleaf.plan.Step;
+import hingeleaf.plan.WorkPlan;
 import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -66,7 +69,31 @@ public final class PackJson {
         j -> {
           j.g.writeStartObject();
           j.g.writeStringProperty("unit", "mm");
-          j.flat(flats);
+          j.flat(flats, flats.states().isEmpty() ? -1 : 0, Flats.ORDER);
+          j.g.writeEndObject();
+        });
+  }
+
+  /** {@code {"unit":"mm","posting":[...],"problems":[...]}}. */
+  public static String post(Pack pack) {
+    return write(
+        j -> {
+          j.g.writeStartObject();
+          j.g.writeStringProperty("unit", "mm");
+          new PostJson(j.g, pack).write(pack);
+          j.problemList(
+              pack.problems().stream().filter(p -> p.kind().startsWith("post-")).toList());
+          j.g.writeEndObject();
+        });
+  }
+
+  /** {@code {"price":{...},"problems":[...]}}. */
+  public static String price(Pack pack) {
+    return write(
+        j -> {
+          j.g.writeStartObject();
+          new PriceJson(j.g).write(pack);
+          j.problemList(pack.price().problems());
           j.g.writeEndObject();
         });
   }
@@ -82,8 +109,10 @@ public final class PackJson {
     }
     g.writeEndArray();
     mass(pack);
-    flat(pack.flats());
-    pack.way().ifPresent(this::way);
+    flat(pack.flats(), pack.best(), Postage.ORDER);
+    steps(pack.work());
+    new PostJson(g, pack).write(pack);
+    pack.touches().ifPresent(this::way);
     cutting(pack.cutting());
     stand(pack.stand());
     g.writeArrayPropertyStart("misfits");
@@ -167,7 +196,7 @@ public final class PackJson {
 
   private void mass(Pack pack) {
     g.writeObjectPropertyStart("mass");
-    number("card", pack.card().mass());
+    PostJson.parts(g, pack.posting().first().mass());
     g.writeObjectPropertyStart("perPiece");
     for (Piece p : pack.card().pieces()) {
       number(p.id(), p.mass());
@@ -176,16 +205,37 @@ public final class PackJson {
     g.writeEndObject();
   }
 
-  private void flat(Flats flats) {
+  private void steps(WorkPlan work) {
+    g.writeArrayPropertyStart("steps");
+    for (Step s : work.steps()) {
+      g.writeStartObject();
+      g.writeNumberProperty("number", s.number());
+      g.writeStringProperty("kind", s.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      g.writeStringProperty("title", s.title());
+      g.writeStringProperty("text", s.whole());
+      texts("pieces", s.pieces());
+      texts("joins", s.joins());
+      number("hands", s.hands());
+      number("dries", s.dries());
+      g.writeArrayPropertyStart("after");
+      s.after().forEach(g::writeNumber);
+      g.writeEndArray();
+      g.writeEndObject();
+    }
+    g.writeEndArray();
+  }
+
+  private void flat(Flats flats, int best, String bestBy) {
     g.writeObjectPropertyStart("flat");
     g.writeBooleanProperty("complete", flats.complete());
     g.writeNumberProperty("count", flats.count());
     g.writeStringProperty("order", Flats.ORDER);
-    if (flats.states().isEmpty()) {
+    if (best < 0) {
       g.writeNullProperty("best");
     } else {
-      g.writeNumberProperty("best", 0);
+      g.writeNumberProperty("best", best);
     }
+    g.writeStringProperty("bestBy", bestBy);
     g.writeArrayPropertyStart("states");
     flats.states().forEach(this::rest);
     g.writeEndArray();
@@ -319,16 +369,24 @@ public final class PackJson {
   }
 
   private void number(String name, double value) {
+    number(g, name, value);
+  }
+
+  private void number(double value) {
+    g.writeNumber(rounded(value));
+  }
+
+  /** A named number, to a millionth. */
+  static void number(JsonGenerator g, String name, double value) {
     g.writeName(name);
-    number(value);
+    g.writeNumber(rounded(value));
   }
 
   /** A millionth is far below anything that can be cut, and above the last bits of rounding. */
-  private void number(double value) {
+  private static BigDecimal rounded(double value) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_EVEN);
-    g.writeNumber(
-        rounded.signum() == 0
-            ? BigDecimal.ZERO
-            : new BigDecimal(rounded.stripTrailingZeros().toPlainString()));
+    return rounded.signum() == 0
+        ? BigDecimal.ZERO
+        : new BigDecimal(rounded.stripTrailingZeros().toPlainString());
   }
 }

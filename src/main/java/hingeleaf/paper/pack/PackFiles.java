@@ -47,6 +47,7 @@ public final class PackFiles {
     Map<String, byte[]> all = new LinkedHashMap<>();
     all.put("plan.pdf", files.plan());
     all.put("templates.pdf", files.templates());
+    files.sheets(all);
     for (CutList.Line line : pack.cuts().lines()) {
       String name = "pieces/" + fileName(line.pieces().get(0));
       all.put(name + ".dxf", PieceDxf.write(line.piece()).getBytes(StandardCharsets.US_ASCII));
@@ -66,6 +67,20 @@ public final class PackFiles {
   private byte[] plan() {
     return PdfWriter.write(
         PlanBook.pages(pack, fonts), pack.title(), "en", PdfWriter.Layers.FLAT, fonts);
+  }
+
+  /** The sheets for a batch and for a class, where they are wanted. */
+  private void sheets(Map<String, byte[]> all) {
+    if (pack.inputs().wants().copies() > 1) {
+      all.put("run-sheet.pdf", book(RunBook.pages(pack, fonts), ", run sheet"));
+    }
+    if (pack.inputs().wants().lesson().seats() > 0) {
+      all.put("class-sheet.pdf", book(ClassBook.pages(pack, fonts), ", class sheet"));
+    }
+  }
+
+  private byte[] book(List<Drawing> pages, String title) {
+    return PdfWriter.write(pages, pack.title() + title, "en", PdfWriter.Layers.FLAT, fonts);
   }
 
   private byte[] templates() {

@@ -5,10 +5,10 @@ import hingeleaf.sight.View;
 import java.util.List;
 
 /** From what sight found to see, to what a picture inks: the same areas and lines, no more. */
-final class SeenCard {
+public final class SeenCard {
   private SeenCard() {}
 
-  static CardPicture.View of(View view) {
+  public static CardPicture.View of(View view) {
     List<CardPicture.Area> areas =
         view.polygons().stream()
             .map(
@@ -21,13 +21,11 @@ final class SeenCard {
                         p.fresh()))
             .toList();
     List<CardPicture.Line> lines =
-        view.lines().stream()
+        view.paths().stream()
             .map(
                 l ->
                     new CardPicture.Line(
-                        List.of(l.at().from(), l.at().to()),
-                        false,
-                        CardPicture.Stroke.valueOf(l.stroke().name())))
+                        l.points(), l.closed(), CardPicture.Stroke.valueOf(l.stroke().name())))
             .toList();
     return new CardPicture.View(areas, lines, List.of(), view.box());
   }

@@ -32,18 +32,28 @@ record Caption(List<String> names, List<String> facts) {
     List<String> parts = new ArrayList<>();
     parts.add("cut " + template.quantity());
     parts.add(template.piece().stock().title());
-    parts.add(style.lengths().size(piece.width(), piece.height()));
+    parts.add(style.lengths().size(template.piece().width(), template.piece().height()));
     switch (piece.grain()) {
       case WIDTH -> parts.add("grain ↔");
       case HEIGHT -> parts.add("grain ↕");
       case ANY -> {}
     }
-    // What belongs together stays together where a line ends.
     String facts =
-        parts.stream().map(p -> p.replace(' ', '\u00a0')).collect(Collectors.joining(" · "));
+        parts.stream().map(p -> unbroken(p, width, style)).collect(Collectors.joining(" · "));
+    // Two lines at most, whatever somebody called it.
+    String name =
+        Wrapping.shortened(
+            template.piece().name(), Weight.SEMIBOLD, Look.SMALL, 1.6 * width, style.fonts());
     return new Caption(
-        Wrapping.lines(template.piece().name(), Weight.SEMIBOLD, Look.SMALL, width, style.fonts()),
+        Wrapping.lines(name, Weight.SEMIBOLD, Look.SMALL, width, style.fonts()),
         Wrapping.lines(facts, Weight.REGULAR, Look.SMALL, width, style.fonts()));
+  }
+
+  /** What belongs together stays together where a line ends, unless it is longer than a line. */
+  private static String unbroken(String part, double width, TemplateStyle style) {
+    String set = style.fonts().set(part);
+    boolean fits = style.fonts().width(set + " ·", Weight.REGULAR, Look.SMALL) <= width;
+    return fits ? set.replace(' ', '\u00a0') : set;
   }
 
   double height() {

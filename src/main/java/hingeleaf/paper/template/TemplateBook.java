@@ -84,6 +84,7 @@ public final class TemplateBook {
   /** A piece with the names of its panels, for printing. */
   static List<Layer> layers(SeenPiece piece, TemplateStyle style) {
     List<Layer> layers = new ArrayList<>(PieceMarks.inks(piece));
+    layers.addAll(PieceMarks.inkOutlines(piece));
     layers.addAll(PieceMarks.glue(piece));
     layers.addAll(PieceMarks.structure(piece));
     layers.add(new Layer(Step.LEGEND, PanelNames.of(piece, Look.SMALL, Look.QUIET, style.fonts())));

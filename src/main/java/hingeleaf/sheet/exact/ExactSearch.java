@@ -64,6 +64,12 @@ public final class ExactSearch {
     if (waste < 0) {
       return new Answer.None();
     }
+    if (waste == 0 && (task.types > 1 || task.demand[0] > 1)) {
+      Answer answer = perfect(task, search.vectors, budget, work, stop);
+      if (!(answer instanceof Answer.Unknown)) {
+        return answer;
+      }
+    }
     for (int s = 0; s < task.stocks; s++) {
       Patterns p = Patterns.of(task, s, search.vectors, (long) waste, search.work);
       if (p == null) {
@@ -76,6 +82,12 @@ public final class ExactSearch {
       return new Answer.Unknown();
     }
     return found ? new Answer.Found(search.layouts()) : new Answer.None();
+  }
+
+  private static Answer perfect(
+      Task task, Vectors vectors, long budget, long work, BooleanSupplier stop) {
+    Patterns.Work own = new Patterns.Work(work * 10, stop);
+    return new PerfectCover(task, vectors, budget, own).solve();
   }
 
   /** True: covered; false: impossible; null: given up. */

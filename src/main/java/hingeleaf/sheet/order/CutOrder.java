@@ -9,8 +9,10 @@ import java.util.TreeSet;
 
 /**
  * The sequence of cuts over all sheets with few settings. In a split every part but the last is cut
- * off by its own measure, in any order. What can be cut with the present setting is cut at once:
- * that never costs a later setting. Only the choice of the next setting is searched, with a beam.
+ * off by its own measure, in any order, scraps last: a sheet is not true to size (ISO 216 allows 2
+ * mm either way from 150 to 600 mm), so pieces are measured and scraps are what is left. What can
+ * be cut with the present setting is cut at once: that never costs a later setting. Only the choice
+ * of the next setting is searched, with a beam.
  */
 public final class CutOrder {
 
@@ -102,7 +104,7 @@ public final class CutOrder {
         int n = queue.poll();
         Node node = nodes.get(n);
         for (int k = 0; k < off[n].length && left[n] > 1; k++) {
-          if (!off[n][k] && node.size(k) == setting) {
+          if (mayCut(n, k) && node.size(k) == setting) {
             off[n][k] = true;
             left[n]--;
             pending--;
@@ -129,11 +131,31 @@ public final class CutOrder {
       }
     }
 
+    /**
+     * Whether a part may be cut off by its own measure now. A scrap waits until only scraps are
+     * left: sheets are not true to size, so what is wanted is measured, and what is left over is
+     * not.
+     */
+    boolean mayCut(int n, int k) {
+      if (off[n][k]) {
+        return false;
+      }
+      if (!(nodes.get(n).split.parts().get(k) instanceof Part.Free)) {
+        return true;
+      }
+      for (int other = 0; other < off[n].length; other++) {
+        if (!off[n][other] && !(nodes.get(n).split.parts().get(other) instanceof Part.Free)) {
+          return false;
+        }
+      }
+      return true;
+    }
+
     TreeSet<Integer> choices() {
       TreeSet<Integer> result = new TreeSet<>();
       for (int n : open) {
         for (int k = 0; k < off[n].length; k++) {
-          if (!off[n][k]) {
+          if (mayCut(n, k)) {
             result.add(nodes.get(n).size(k));
           }
         }
@@ -146,7 +168,7 @@ public final class CutOrder {
       TreeSet<Integer> sizes = new TreeSet<>();
       for (int n = 0; n < off.length; n++) {
         for (int k = 0; k < off[n].length && left[n] > 1; k++) {
-          if (!off[n][k]) {
+          if (mayCut(n, k)) {
             sizes.add(nodes.get(n).size(k));
           }
         }
@@ -185,7 +207,7 @@ public final class CutOrder {
     java.util.TreeMap<Integer, Integer> often = new java.util.TreeMap<>();
     for (int n : s.open) {
       for (int k = 0; k < s.off[n].length; k++) {
-        if (!s.off[n][k]) {
+        if (s.mayCut(n, k)) {
           often.merge(nodes.get(n).size(k), 1, Integer::sum);
         }
       }

@@ -181,12 +181,17 @@ final class Bin {
    * @param iw width of the piece as it lies
    * @param ih height of the piece as it lies
    * @param acrossFirst whether the first cut runs along x = iw (else along y = ih)
+   * @param wider by how much the first strip is wider than the piece, so that another may lie
+   *     beside it
    */
-  void insert(int node, int type, int iw, int ih, boolean acrossFirst, long typeMark) {
+  void insert(int node, int type, int iw, int ih, boolean acrossFirst, int wider, long typeMark) {
     used += (long) iw * ih;
     mark += typeMark;
-    int strip = acrossFirst ? splitAcross(node, iw) : splitStacked(node, ih);
+    int strip = acrossFirst ? splitAcross(node, iw + wider) : splitStacked(node, ih + wider);
     int spot = acrossFirst ? splitStacked(strip, ih) : splitAcross(strip, iw);
+    if (wider > 0) {
+      spot = acrossFirst ? splitAcross(spot, iw) : splitStacked(spot, ih);
+    }
     dropFree(spot);
     kind[spot] = type;
   }
@@ -239,6 +244,20 @@ final class Bin {
     setFree(strip);
     setFree(rest);
     return strip;
+  }
+
+  /** The types of what lies here, sorted. */
+  int[] content() {
+    int[] result = new int[size];
+    int n = 0;
+    for (int i = 0; i < size; i++) {
+      if (kind[i] >= 0) {
+        result[n++] = kind[i];
+      }
+    }
+    result = Arrays.copyOf(result, n);
+    Arrays.sort(result);
+    return result;
   }
 
   /** Whether something lies at or under this node. */

@@ -13,11 +13,12 @@ final class Inserter {
   private final Task task;
   private final Dice dice;
   private final long[] marks;
-  private final boolean limits;
+  final boolean limits;
   private final double[] key;
   private double[] keys = new double[16];
   private int type;
   private int lean;
+  private int wider;
   private int bestBin;
   private int bestNode;
   private boolean bestTurned;
@@ -108,7 +109,14 @@ final class Inserter {
     };
   }
 
+  /** Looks for a free part in which the strip cut off first is wider than the piece by so much. */
+  void beginWide(int ofType, int by) {
+    begin(ofType);
+    wider = by;
+  }
+
   void begin(int ofType) {
+    wider = 0;
     type = ofType;
     bestBin = -1;
     bestLoss = Double.MAX_VALUE;
@@ -153,11 +161,8 @@ final class Inserter {
       if (restW < 0 || restH < 0) {
         continue;
       }
-      double worth = bin.value[node];
-      double across =
-          worth - Bin.worth((double) restW * bin.h[node]) - Bin.worth((double) iw * restH);
-      double stacked =
-          worth - Bin.worth((double) restH * bin.w[node]) - Bin.worth((double) ih * restW);
+      double across = loss(bin.value[node], restW, iw, bin.h[node], restH, ih);
+      double stacked = loss(bin.value[node], restH, ih, bin.w[node], restW, iw);
       if (limits) {
         across = allowed(bin, node, iw, ih, true) ? across : Double.MAX_VALUE;
         stacked = allowed(bin, node, iw, ih, false) ? stacked : Double.MAX_VALUE;
@@ -175,6 +180,23 @@ final class Inserter {
         bestAcross = across < stacked;
       }
     }
+  }
+
+  /**
+   * What a free part loses in worth when a strip of width {@code own} and the whole length is cut
+   * off first, and then the piece from the strip.
+   */
+  private double loss(double worth, int rest, int own, int length, int restOther, int other) {
+    if (wider == 0) {
+      return worth - Bin.worth((double) rest * length) - Bin.worth((double) own * restOther);
+    }
+    if (rest < wider || restOther == 0) {
+      return Double.MAX_VALUE;
+    }
+    return worth
+        - Bin.worth((double) (rest - wider) * length)
+        - Bin.worth((double) (own + wider) * restOther)
+        - Bin.worth((double) wider * other);
   }
 
   private boolean allowed(Bin bin, int node, int iw, int ih, boolean acrossFirst) {
@@ -213,6 +235,6 @@ final class Inserter {
   void commit(Bin bin) {
     int iw = bestTurned ? task.h[type] : task.w[type];
     int ih = bestTurned ? task.w[type] : task.h[type];
-    bin.insert(bestNode, type, iw, ih, bestAcross, marks[type]);
+    bin.insert(bestNode, type, iw, ih, bestAcross, wider, marks[type]);
   }
 }

@@ -14,10 +14,12 @@ import java.util.function.BooleanSupplier;
  * acceptance (Burke and Bykov, EJOR 258 (2017) 70-78).
  */
 final class Lane {
+  private static final int WIDE = 3;
   private final Task task;
   private final Dice dice;
   private final Inserter inserter;
   private final Pool pool;
+  private final Pricer pricer;
   private final double[] history;
   private final ArrayDeque<Bin> spare = new ArrayDeque<>();
   private final List<Bin> fresh = new ArrayList<>();
@@ -45,6 +47,7 @@ final class Lane {
     dice = new Dice(seed);
     long[] marks = pool.marks();
     inserter = new Inserter(task, dice, marks);
+    pricer = new Pricer(task, dice, inserter, pool);
     history = new double[task.count > 400 ? 200 : 1000];
     loose = new Loose(task.count, marks);
     savedLoose = new Loose(task.count, marks);
@@ -121,8 +124,8 @@ final class Lane {
   void aimBelow(long newTarget) {
     target = newTarget;
     step++;
-    while (cost > target && count > 0) {
-      close(leastUsed());
+    for (int b = leastUsed(); cost > target && b >= 0; b = leastUsed()) {
+      close(b);
     }
     lack = looseArea();
     Arrays.fill(history, lack);
@@ -174,6 +177,11 @@ final class Lane {
     if (lack == 0) {
       keepIfComplete();
     }
+  }
+
+  /** Looks for sheets that are worth more than they cost, and puts them into the pool. */
+  void price(double[] worths, double[] costs, int steps, BooleanSupplier stop) {
+    pricer.run(worths, costs, steps, stop);
   }
 
   private void save() {
@@ -294,12 +302,32 @@ final class Lane {
     int failed = -1;
     for (int i = 0; i < loose.count; i++) {
       int type = loose.types[i];
+      if (dice.below(100) < WIDE && i + 1 < loose.count && placeWide(type, i)) {
+        continue;
+      }
       if (type == failed || !place(type)) {
         failed = type;
         loose.types[kept++] = type;
       }
     }
     loose.count = kept;
+  }
+
+  /** Lays a piece so that one of the others to come may lie beside it in the same strip. */
+  private boolean placeWide(int type, int at) {
+    if (inserter.limits) {
+      return false;
+    }
+    int other = loose.types[at + 1 + dice.below(loose.count - at - 1)];
+    inserter.beginWide(type, dice.below(2) == 0 ? task.w[other] : task.h[other]);
+    for (int b = 0; b < count; b++) {
+      inserter.consider(bins[b], b);
+    }
+    if (!inserter.found()) {
+      return false;
+    }
+    inserter.commit(writable(inserter.bin()));
+    return true;
   }
 
   private boolean place(int type) {

@@ -13,6 +13,7 @@ final class Pool {
   private long[] table = new long[1024];
   private int filled;
   private final List<Layout> layouts = new ArrayList<>();
+  private final List<int[]> contents = new ArrayList<>();
 
   Pool(Task task, int most) {
     this.task = task;
@@ -39,15 +40,31 @@ final class Pool {
     return layouts;
   }
 
+  /** For each layout the types on it, sorted, one entry for each piece. */
+  List<int[]> contents() {
+    return contents;
+  }
+
   /** Keeps a sheet if its content is new and it is well filled. */
   void offer(Bin bin) {
-    if (filled >= most || bin.used * 4 < task.sheetArea(bin.stock) * 3) {
+    if (bin.used * 4 < task.sheetArea(bin.stock) * 3) {
       return;
+    }
+    keep(bin);
+  }
+
+  /** Keeps a sheet if its content is new, however well it is filled; tells whether it was. */
+  boolean keep(Bin bin) {
+    if (filled >= most || bin.isEmpty()) {
+      return false;
     }
     long key = bin.mark + 31L * bin.stock + 1;
     if (add(key)) {
       layouts.add(bin.layout(task));
+      contents.add(bin.content());
+      return true;
     }
+    return false;
   }
 
   private boolean add(long key) {

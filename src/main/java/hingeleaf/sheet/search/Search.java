@@ -9,6 +9,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Several lanes side by side in synchronised rounds: what comes of a round depends on seed and
@@ -16,11 +18,14 @@ import java.util.function.BooleanSupplier;
  */
 public final class Search implements AutoCloseable {
   private static final int LANES = 2;
+  private static final int PRICINGS = 8;
+  private static final int PRICING_STEPS = 1_500;
   private final Task task;
   private final List<Lane> lanes = new ArrayList<>();
   private final List<Pool> pools = new ArrayList<>();
   private final ExecutorService threads;
   private List<Layout> best = List.of();
+  private @Nullable Recombination recombination;
   private long bestCost = Long.MAX_VALUE;
 
   /**
@@ -50,11 +55,10 @@ public final class Search implements AutoCloseable {
     }
   }
 
-  /** One round of so many steps in each lane. */
-  public void round(int steps, long lowerBound, BooleanSupplier stop) {
+  private void each(Consumer<Lane> work) {
     List<Future<?>> running = new ArrayList<>();
     for (Lane lane : lanes) {
-      running.add(threads.submit(() -> lane.run(steps, lowerBound, stop)));
+      running.add(threads.submit(() -> work.accept(lane)));
     }
     for (Future<?> f : running) {
       try {
@@ -66,8 +70,41 @@ public final class Search implements AutoCloseable {
         throw new IllegalStateException("a search lane failed", e.getCause());
       }
     }
+  }
+
+  /** One round of so many steps in each lane. */
+  public void round(int steps, long lowerBound, BooleanSupplier stop) {
+    each(lane -> lane.run(steps, lowerBound, stop));
     take();
     share();
+  }
+
+  /**
+   * Tries to cover the demand more cheaply with sheets seen so far, and looks for sheets that would
+   * help at the prices of the program over them.
+   */
+  public void recombine(int mostNodes, BooleanSupplier stop) {
+    if (!complete() || task.types > 400 || task.count > 2000) {
+      return;
+    }
+    long target = bestCost - task.costStep();
+    Recombination r = recombination == null ? new Recombination(task, pools, stop) : recombination;
+    recombination = r;
+    boolean priced = r.price();
+    for (int i = 0; i < PRICINGS && priced; i++) {
+      double[] worths = r.worths();
+      double[] costs = r.sheetCosts();
+      int before = pools.stream().mapToInt(Pool::size).sum();
+      each(lane -> lane.price(worths, costs, PRICING_STEPS, stop));
+      if (pools.stream().mapToInt(Pool::size).sum() == before || stop.getAsBoolean()) {
+        break;
+      }
+      priced = r.price();
+    }
+    List<Layout> found = priced ? r.cover(target, mostNodes) : List.of();
+    if (!found.isEmpty()) {
+      offer(found);
+    }
   }
 
   /** A plan found elsewhere. */

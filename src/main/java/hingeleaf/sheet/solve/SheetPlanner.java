@@ -26,11 +26,16 @@ import java.util.function.Consumer;
 public final class SheetPlanner {
   private static final int ROUND = 2_000;
   private static final int MOST_TIDY = 300;
+  private static final long RECOMBINE = 16_000;
+  private static final long FIRST = 6_000;
+  private static final long WORK = 60_000_000L;
+  private static final long WORK_PER_STEP = 3_000;
   private final SheetJob job;
   private final Task task;
   private final Effort effort;
   private final BooleanSupplier stop;
   private final Consumer<Progress> progress;
+  private long recombineAt = RECOMBINE;
   private Bound bound = new Bound(0, "nothing");
 
   private SheetPlanner(
@@ -98,18 +103,18 @@ public final class SheetPlanner {
   }
 
   private void improve(Search search) {
-    long done = rounds(search, 0, Math.min(effort.steps(), 6_000));
+    long done = rounds(search, 0, Math.min(effort.steps(), FIRST));
+    long work = WORK;
     if (open(search) && search.complete()) {
       raise(PatternLp.solve(task, 400_000_000L, search.bestCost(), stop));
       tell(search, "pattern program");
-      done = rounds(search, done, Math.min(effort.steps(), 20_000));
+      work = exact(search, work);
     }
-    long work = 60_000_000L;
     while (open(search) && done < effort.steps()) {
-      if (search.complete() && work > 0 && work <= Math.max(60_000_000L, done * 3_000)) {
+      done = rounds(search, done, Math.min(effort.steps(), Math.max(done * 2, 40_000)));
+      if (search.complete() && work > 0 && work <= done * WORK_PER_STEP) {
         work = exact(search, work);
       }
-      done = rounds(search, done, Math.min(effort.steps(), Math.max(done * 2, 40_000)));
     }
   }
 
@@ -139,6 +144,10 @@ public final class SheetPlanner {
       long before = search.bestCost();
       search.round(ROUND, bound.cost(), stop);
       at += ROUND;
+      if (at >= recombineAt && open(search)) {
+        recombineAt = at + Math.max(RECOMBINE, at / 4);
+        search.recombine(100_000, stop);
+      }
       if (search.bestCost() < before) {
         tell(search, "search");
       }

@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import hingeleaf.card.Face;
 import hingeleaf.card.Piece;
+import hingeleaf.card.Score;
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Region;
+import hingeleaf.geom.Ring;
+import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
 import hingeleaf.paper.Drawing;
 import hingeleaf.paper.Lengths;
@@ -80,6 +84,38 @@ class ScoreChartTest {
     // Uprights at 15, 30, 35 of 60.12345 on the front.
     List<String> words = words(chart(Samples.crooked(), Face.BACK, 170));
     assertThat(words).contains("30.1235", "45.1235").doesNotContain("15");
+  }
+
+  @Test
+  void levelScores_areReadFromTheLowerEdge() {
+    Piece upright = Samples.crooked();
+    Piece level =
+        new Piece(
+            "level",
+            "level",
+            upright.stock(),
+            upright.grain(),
+            Region.of(Ring.rectangle(0, 0, 80, 60)),
+            List.of(),
+            List.of(new Score("fold", Segment.of(0, 14.5, 80, 14.5), 1)),
+            upright.labels(),
+            List.of(),
+            "level");
+    Drawing d = chart(level, Face.FRONT, 170);
+    assertThat(words(d)).contains("14.5", "60", "80").doesNotContain("45.5");
+    double fold = 0;
+    double number = 0;
+    for (Mark m : d.layers().get(0).marks()) {
+      if (m instanceof Mark.Stroke s && s.pen().equals(Pen.VALLEY)) {
+        fold = s.path().lines().get(0).get(0).y();
+      }
+      if (m instanceof Mark.Words w && w.text().equals("14.5")) {
+        number = w.at().y() + Dimension.SIZE * 0.33;
+        assertThat(w.turn()).isZero();
+      }
+    }
+    assertThat(number).isCloseTo(fold, within(1e-9));
+    assertThat(fold - cut(d).minY()).isCloseTo(14.5, within(1e-9));
   }
 
   @Test

@@ -13,9 +13,12 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDSeparation;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+import org.apache.pdfbox.util.Matrix;
+import org.apache.pdfbox.util.Vector;
 
 /** Reads a page's content stream back into lines in mm, each with its layer, pen and colour. */
 public final class DrawnPage extends PDFGraphicsStreamEngine {
@@ -44,6 +47,7 @@ public final class DrawnPage extends PDFGraphicsStreamEngine {
   private final List<List<Vec2>> open = new ArrayList<>();
   private boolean closed;
   private int images;
+  private int loose;
 
   private DrawnPage(PDPage page) {
     super(page);
@@ -61,6 +65,23 @@ public final class DrawnPage extends PDFGraphicsStreamEngine {
 
   public List<Line> lines(String layer) {
     return lines.stream().filter(l -> l.layer().equals(layer)).toList();
+  }
+
+  /** How many fills and signs lie in no layer, or in no spot colour. */
+  public int loose() {
+    return loose;
+  }
+
+  private void painted() {
+    boolean spot = getGraphicsState().getNonStrokingColor().getColorSpace() instanceof PDSeparation;
+    if (!spot || layers.isEmpty() || layers.peek().isEmpty()) {
+      loose++;
+    }
+  }
+
+  @Override
+  protected void showGlyph(Matrix at, PDFont font, int code, Vector displacement) {
+    painted();
   }
 
   public int images() {
@@ -131,6 +152,7 @@ public final class DrawnPage extends PDFGraphicsStreamEngine {
 
   @Override
   public void fillPath(int windingRule) {
+    painted();
     endPath();
   }
 

@@ -233,6 +233,7 @@ class TemplatePdfTest {
     Set<String> forbidden = Set.of("All", "None", "Cyan", "Magenta", "Yellow", "Black", "");
     for (DrawnPage page : read(file(PaperSize.A4, Face.FRONT, NEAR, GRAND, Samples.crooked()))) {
       assertThat(page.images()).isZero();
+      assertThat(page.loose()).isZero();
       assertThat(page.lines()).isNotEmpty();
       assertThat(page.lines())
           .allSatisfy(
@@ -277,7 +278,7 @@ class TemplatePdfTest {
       String text = new PDFTextStripper().getText(document);
       assertThat(text)
           .contains(
-              "Print at 100 %", "near frame", "150 × 198 mm", "left tab", "back up, mirrored");
+              "Print at 100 %", "near frame", "198 × 150 mm", "left tab", "back up, mirrored");
     }
   }
 
@@ -304,6 +305,31 @@ class TemplatePdfTest {
     assertThatThrownBy(() -> file(PaperSize.A4, Face.FRONT, huge))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("too many pages");
+  }
+
+  @Test
+  void longName_isCutShort() throws IOException {
+    Piece plain = Samples.crooked();
+    Piece named =
+        Piece.flat(
+            "x",
+            "boat ".repeat(2000),
+            plain.stock(),
+            plain.grain(),
+            plain.shape(),
+            plain.labels().get(0),
+            "x");
+    byte[] file =
+        PdfWriter.write(
+            TemplateBook.pages(
+                List.of(new Template(named, 1, List.of())),
+                new TemplateStyle(
+                    "long ".repeat(300), PaperSize.A4, Face.FRONT, Lengths.MM, Samples.FONTS)),
+            "long",
+            "en",
+            PdfWriter.Layers.STEPS,
+            Samples.FONTS);
+    assertThat(read(file)).hasSize(1);
   }
 
   @Test

@@ -1,0 +1,133 @@
+package hingeleaf.mend;
+
+import hingeleaf.design.Change;
+import hingeleaf.design.DesignDocument;
+import hingeleaf.design.Node;
+import hingeleaf.design.Tree;
+import hingeleaf.finding.Problem;
+import hingeleaf.finding.Want;
+import hingeleaf.measure.Length;
+import hingeleaf.measure.MakerUnits;
+import hingeleaf.measure.Marks;
+import hingeleaf.measure.Reading;
+import hingeleaf.measure.Unit;
+import hingeleaf.pack.Pack;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns what a finding wants into changes, and keeps those that prove to cure it. */
+public final class Mends {
+  private final Pack pack;
+  private final Problem finding;
+  private final DesignDocument design;
+  private final Tree tree;
+  private final Marks marks;
+
+  private Mends(Pack pack, Problem finding) {
+    this.pack = pack;
+    this.finding = finding;
+    this.design = pack.inputs().design();
+    this.tree = design.tree();
+    this.marks = new Marks(MakerUnits.of(design.unit()).step());
+  }
+
+  /**
+   * The mends of a finding of this pack, at most one for each of its wants; none where nothing that
+   * was tried cures it.
+   */
+  public static List<Mend> of(Pack pack, Problem finding) {
+    return new Mends(pack, finding).mends();
+  }
+
+  private List<Mend> mends() {
+    List<Mend> all = new ArrayList<>();
+    for (Want want : finding.wants()) {
+      candidates(want).stream().filter(this::cures).findFirst().ifPresent(all::add);
+    }
+    return all;
+  }
+
+  private boolean cures(Mend mend) {
+    return Trial.of(tree, mend.changes()) instanceof Trial.Read r
+        && Trial.cures(pack, finding, Trial.pack(pack, r.design()));
+  }
+
+  private List<Mend> candidates(Want want) {
+    String path = want.parameter();
+    Optional<Node> there = tree.find(path);
+    if (there.isPresent() && there.get() instanceof Node.Fields shape) {
+      return shapes(shape, want);
+    }
+    String word = path.substring(path.lastIndexOf('.') + 1);
+    return sizes(want).stream()
+        .map(l -> new Mend("make the " + word + " " + say(l), put(path, l)))
+        .toList();
+  }
+
+  /** The makeable length nearest to the bound, and one mark further in. */
+  private List<Length> sizes(Want want) {
+    List<Length> all = new ArrayList<>();
+    if (Double.isFinite(want.most())) {
+      Length most = exact(marks.down(want.most()));
+      all.add(most);
+      all.add(most.minus(marks.step()));
+    } else if (Double.isFinite(want.least())) {
+      Length least = exact(marks.up(want.least()));
+      all.add(least);
+      all.add(least.plus(marks.step()));
+    }
+    return all.stream().filter(l -> l.signum() > 0).toList();
+  }
+
+  private Length exact(double mm) {
+    return marks.nearest(MakerUnits.of(design.unit()).nearest(mm));
+  }
+
+  private List<Change> put(String path, Length to) {
+    return List.of(new Change.Put(path, written(to)));
+  }
+
+  /** Openings: a single size is set; of a width and a height either one, then both. */
+  private List<Mend> shapes(Node.Fields shape, Want want) {
+    List<Mend> all = new ArrayList<>();
+    for (Length size : sizes(want)) {
+      String words = "make the opening " + say(size);
+      for (Node.Entry e : shape.entries()) {
+        String path = want.parameter() + "." + e.key().raw();
+        if (e.value() instanceof Node.Scalar s && length(s).isPresent()) {
+          all.add(new Mend(words, put(path, size)));
+        } else if (e.value() instanceof Node.Items i && i.items().size() >= 2 && sizeKey(e)) {
+          all.add(new Mend(words + " wide", put(path + "[0]", size)));
+          all.add(new Mend(words + " high", put(path + "[1]", size)));
+          List<Change> both = new ArrayList<>(put(path + "[0]", size));
+          both.addAll(put(path + "[1]", size));
+          all.add(new Mend(words + " both ways", both));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static boolean sizeKey(Node.Entry e) {
+    return !e.key().raw().equals("at");
+  }
+
+  private Optional<Length> length(Node.Scalar s) {
+    return Length.read(s.raw(), design.unit()) instanceof Reading.Read r
+        ? Optional.of(r.length())
+        : Optional.empty();
+  }
+
+  /** As it stands in the design: a bare number in its unit. */
+  private String written(Length l) {
+    return MakerUnits.of(design.unit()).number(l.mm());
+  }
+
+  private String say(Length l) {
+    MakerUnits shown = pack.inputs().wants().units();
+    boolean same = shown.unit().metric() == design.unit().metric();
+    Unit unit = same ? design.unit() : shown.unit();
+    return MakerUnits.of(unit).rounded(l.mm());
+  }
+}

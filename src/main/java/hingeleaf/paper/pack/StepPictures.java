@@ -1,0 +1,322 @@
+package hingeleaf.paper.pack;
+
+import hingeleaf.card.Face;
+import hingeleaf.card.Join;
+import hingeleaf.card.Patch;
+import hingeleaf.card.Piece;
+import hingeleaf.card.Posed;
+import hingeleaf.card.Rest;
+import hingeleaf.geom.Vec2;
+import hingeleaf.pack.Pack;
+import hingeleaf.paper.Drawing;
+import hingeleaf.paper.Fonts;
+import hingeleaf.paper.Mark;
+import hingeleaf.paper.Pen;
+import hingeleaf.paper.SeenPiece;
+import hingeleaf.paper.figure.Arrow;
+import hingeleaf.paper.figure.Cells;
+import hingeleaf.paper.figure.Cells.Cell;
+import hingeleaf.paper.figure.FlatFigure;
+import hingeleaf.plan.CutList;
+import hingeleaf.plan.Step;
+import hingeleaf.sight.Look;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** For each step of the plan the drawing of what the hands then have before them. */
+final class StepPictures {
+  /** How far along its way to flat a card is drawn, so that its layers still show. */
+  private static final double NEARLY_FLAT = 0.86;
+
+  /** So near to flat that it looks flat from above, and yet nothing raised pokes through. */
+  private static final double SEEN_FLAT = 0.92;
+
+  private static final double SWING = 16;
+  private static final double LEAST_SWING = 0.5;
+  private static final double TALL = 54;
+  private static final int MOST_CELLS = 4;
+
+  private final Pack pack;
+  private final double width;
+  private final Fonts fonts;
+
+  StepPictures(Pack pack, double width, Fonts fonts) {
+    this.pack = pack;
+    this.width = width;
+    this.fonts = fonts;
+  }
+
+  /** The drawing; empty for a step that has nothing to show. */
+  Optional<Drawing> of(Step step) {
+    List<Cell> cells =
+        switch (step.kind()) {
+          case CUT -> cut(step);
+          case OPEN -> open(step);
+          case SCORE -> score(step);
+          case WRITE -> write(step);
+          case EMBOSS -> cut(step);
+          case WINDOW, MAT, CUT_OUT -> fix(step);
+          case FOLD -> fold(step);
+          case GLUE_TAB -> tab(step, false);
+          case CLOSE_FLAT -> tab(step, true);
+          case MOVING -> List.of(cell(soFar(step), step.pieces(), made(), Look.threeQuarter(), ""));
+          case FINISH, CHECK -> whole();
+        };
+    return cells.isEmpty() ? Optional.empty() : Optional.of(Cells.of(cells, width, fonts));
+  }
+
+  private List<CutList.Line> lines(Step step) {
+    return pack.cuts().lines().stream()
+        .filter(l -> step.pieces().contains(l.pieces().get(0)))
+        .toList();
+  }
+
+  private List<Cell> cut(Step step) {
+    List<Cell> cells = new ArrayList<>();
+    List<String> sizes = new ArrayList<>();
+    for (CutList.Line line : lines(step)) {
+      Piece p = line.piece();
+      String size = line.rectangular() ? units().size(p.width(), p.height()) : p.id();
+      if (!sizes.contains(size) && cells.size() < MOST_CELLS) {
+        sizes.add(size);
+        SeenPiece seen = SeenPiece.of(p, Face.FRONT, List.of());
+        Drawing d =
+            FlatFigure.size(
+                seen, width / 3 - 5, line.rectangular() ? TALL - 8 : TALL - 16, lengths(), fonts);
+        cells.add(new Cell(d, names(step, size, line.rectangular())));
+      }
+    }
+    return cells;
+  }
+
+  /** The pieces of a step that have one size. */
+  private String names(Step step, String size, boolean rectangles) {
+    List<String> names = new ArrayList<>();
+    for (CutList.Line line : lines(step)) {
+      Piece p = line.piece();
+      String own = rectangles ? units().size(p.width(), p.height()) : p.id();
+      if (own.equals(size)) {
+        names.addAll(line.pieces());
+      }
+    }
+    return names.size() > 4 ? names.size() + " pieces" : String.join(", ", names);
+  }
+
+  private List<Cell> open(Step step) {
+    List<Cell> cells = new ArrayList<>();
+    for (CutList.Line line : lines(step)) {
+      if (cells.size() < MOST_CELLS) {
+        SeenPiece seen = SeenPiece.of(line.piece(), Face.FRONT, List.of());
+        double wide = lines(step).size() == 1 ? width / 2 : width / 3 - 5;
+        Drawing d = FlatFigure.openings(seen, wide, TALL, lengths(), fonts);
+        cells.add(new Cell(d, line.names()));
+      }
+    }
+    if (cells.size() > 1 && lines(step).size() > cells.size()) {
+      Cell last = cells.remove(cells.size() - 1);
+      cells.add(new Cell(last.drawing(), last.words() + "; the others by the list"));
+    }
+    return cells;
+  }
+
+  private List<Cell> score(Step step) {
+    SeenPiece seen = SeenPiece.of(pack.card().piece(step.pieces().get(0)), Face.FRONT, List.of());
+    Drawing d =
+        hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.62, TALL + 22, lengths(), fonts);
+    boolean level =
+        seen.scores().stream().allMatch(s -> Math.abs(s.at().from().y() - s.at().to().y()) < 1e-6);
+    String edge = level ? "lower" : "left";
+    return List.of(new Cell(d, "good face up; distances from the " + edge + " edge"));
+  }
+
+  private List<Cell> write(Step step) {
+    List<Cell> cells = new ArrayList<>();
+    for (String id : step.pieces()) {
+      for (Face face : Face.values()) {
+        SeenPiece seen = SeenPiece.of(pack.card().piece(id), face, List.of());
+        if (!seen.inks().isEmpty() && cells.size() < MOST_CELLS) {
+          Drawing d = FlatFigure.words(seen, width / 3 - 5, TALL, lengths(), fonts);
+          cells.add(new Cell(d, id + (face == Face.FRONT ? "" : ", back up")));
+        }
+      }
+    }
+    return cells;
+  }
+
+  private List<Join.Glue> glues(Step step) {
+    List<Join.Glue> glues = new ArrayList<>();
+    for (Join j : pack.card().joins()) {
+      if (j instanceof Join.Glue g && step.joins().contains(g.id())) {
+        glues.add(g);
+      }
+    }
+    return glues;
+  }
+
+  /** A part's own glue, the part where it lies, and the card so far where it stands already. */
+  private List<Cell> fix(Step step) {
+    List<Cell> cells = new ArrayList<>();
+    Join.Glue first = glues(step).get(0);
+    Piece part = pack.card().piece(first.a().piece());
+    SeenPiece under = SeenPiece.of(part, first.a().face(), List.of(first.a()));
+    Drawing glue = FlatFigure.glue(under, width / 4 - 5, TALL - 10, fonts);
+    String what = first.raisedBy() > 0 ? "foam here" : part.stock().clear() ? "tape" : "glue here";
+    String side = first.a().face() == Face.FRONT ? ", good face up" : ", back up";
+    cells.add(new Cell(glue, part.name() + side + ": " + what));
+    cells.add(placed(glues(step)));
+    Set<String> soFar = soFar(step);
+    if (soFar.size() > 1 && soFar.contains(first.a().piece())) {
+      Look look = first.b().face() == Face.FRONT ? front() : behind();
+      CardScene scene = new CardScene(pack, soFar, Set.copyOf(step.pieces()), List.of());
+      cells.add(new Cell(scene.drawing(made(), look, width * 0.32, TALL), "the card so far"));
+    }
+    return cells;
+  }
+
+  private Cell placed(List<Join.Glue> glues) {
+    Placement at = Placement.of(pack.card(), glues);
+    Drawing d =
+        FlatFigure.placed(at.base(), at.panel(), at.parts(), width / 3, TALL, lengths(), fonts);
+    String face = glues.get(0).b().face() == Face.FRONT ? ", good face up" : ", turned over";
+    return new Cell(d, at.base().piece().name() + face);
+  }
+
+  private List<Cell> fold(Step step) {
+    String id = step.pieces().get(0);
+    List<Cell> cells = new ArrayList<>();
+    new FoldPicture(pack, id)
+        .profile(width * 0.6)
+        .ifPresent(d -> cells.add(new Cell(d, id + ", seen from its end")));
+    cells.add(cell(Set.of(id), List.of(), made(), behind(), id + ", from behind"));
+    return cells;
+  }
+
+  /** The tab with its glue, seen from behind; then the card so far with the new layer. */
+  private List<Cell> tab(Step step, boolean flat) {
+    Join.Glue g = glues(step).get(0);
+    boolean good = g.a().face() == Face.FRONT;
+    Cell glue =
+        cell(
+            Set.of(g.a().piece()),
+            Set.of(g.a().piece()),
+            List.of(g.a()),
+            made(),
+            good ? behind() : front(),
+            g.a().piece() + (good ? ", from behind" : "") + ": glue on the hatched tab");
+    Posed pose = flat ? nearlyFlat() : made();
+    String words = flat ? "pressed flat (drawn a little open)" : "set on the edge";
+    Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, front(), words);
+    return List.of(glue, flat ? swung(then, g.a().piece(), pose) : then);
+  }
+
+  /** The same with an arrow above it that says which way the new layer goes over. */
+  private Cell swung(Cell cell, String piece, Posed flat) {
+    Vec2 way = Swing.of(pack.made(), flat, piece, front());
+    if (way.length() < LEAST_SWING) {
+      return cell;
+    }
+    Drawing d = cell.drawing();
+    Vec2 half = way.unit().times(SWING / 2);
+    Vec2 middle = new Vec2(d.width() / 2, d.height() + SWING / 4);
+    List<Mark> marks = new ArrayList<>(d.marksMoved(Vec2.ZERO));
+    Pen pen = Pen.solid(0.35, hingeleaf.paper.Look.ACCENT);
+    marks.addAll(Arrow.of(middle.minus(half), middle.plus(half), way.x() < 0 ? -0.2 : 0.2, pen));
+    double high = d.height() + SWING / 2 + 2;
+    return new Cell(Drawing.plain(d.width(), high, d.title(), marks), cell.words());
+  }
+
+  private List<Cell> whole() {
+    List<Cell> cells = new ArrayList<>();
+    Set<String> all = new LinkedHashSet<>();
+    pack.card().pieces().forEach(p -> all.add(p.id()));
+    cells.add(cell(all, Set.of(), List.of(), made(), front(), "standing"));
+    if (pack.best() >= 0) {
+      Rest best = pack.flats().states().get(pack.best());
+      String size = units().size(best.width(), best.height());
+      cells.add(
+          cell(all, Set.of(), List.of(), along(SEEN_FLAT), Look.straightOn(), "flat: " + size));
+    }
+    return cells;
+  }
+
+  private Cell cell(Set<String> shown, List<String> fresh, Posed pose, Look look, String words) {
+    return cell(shown, Set.copyOf(fresh), List.of(), pose, look, words);
+  }
+
+  private Cell cell(
+      Set<String> shown, Set<String> fresh, List<Patch> glued, Posed pose, Look look, String say) {
+    CardScene scene = new CardScene(pack, shown, fresh, glued);
+    return new Cell(scene.drawing(pose, look, width * 0.4, TALL), say);
+  }
+
+  /** Pieces that hang together with the card's root once this step is done. */
+  private Set<String> soFar(Step step) {
+    Set<String> closed = new LinkedHashSet<>();
+    for (Step s : pack.work().steps()) {
+      if (s.number() <= step.number()) {
+        closed.addAll(s.joins());
+      }
+    }
+    Set<String> reached = new LinkedHashSet<>();
+    pack.card().roots().forEach(r -> reached.add(r.piece()));
+    boolean grew = true;
+    while (grew) {
+      grew = false;
+      for (Join j : pack.card().joins()) {
+        List<String> two = ends(j);
+        if (closed.contains(j.id()) && reached.stream().anyMatch(two::contains)) {
+          grew |= reached.addAll(two);
+        }
+      }
+    }
+    return reached;
+  }
+
+  private static List<String> ends(Join j) {
+    return j.match(
+        g -> List.of(g.a().piece(), g.b().piece()),
+        s -> List.of(s.strip().piece(), s.guide().piece()),
+        p -> List.of(p.wheel().piece(), p.seat().piece()),
+        passage -> List.of());
+  }
+
+  static Look front() {
+    return Look.turned(Math.toRadians(24), Math.toRadians(18));
+  }
+
+  private static Look behind() {
+    return Look.turned(Math.PI - Math.toRadians(28), Math.toRadians(22));
+  }
+
+  private Posed made() {
+    return pack.wayToBestRest().isEmpty() ? still() : pack.wayToBestRest().get(0);
+  }
+
+  private Posed still() {
+    int n = pack.made().panels().size();
+    List<hingeleaf.geom.Rigid> none =
+        java.util.Collections.nCopies(n, hingeleaf.geom.Rigid.IDENTITY);
+    return new Posed(none, List.of(), 0);
+  }
+
+  private Posed nearlyFlat() {
+    return along(NEARLY_FLAT);
+  }
+
+  /** The card so far on its way to its best rest, 0 made to 1 flat. */
+  private Posed along(double share) {
+    List<Posed> way = pack.wayToBestRest();
+    return way.isEmpty() ? still() : way.get((int) Math.floor((way.size() - 1) * share));
+  }
+
+  private hingeleaf.measure.MakerUnits units() {
+    return pack.inputs().wants().units();
+  }
+
+  private hingeleaf.paper.Lengths lengths() {
+    return PackFiles.lengths(pack);
+  }
+}

@@ -1,0 +1,364 @@
+package hingeleaf.plan;
+
+import hingeleaf.card.Card;
+import hingeleaf.card.Face;
+import hingeleaf.card.Join;
+import hingeleaf.card.Piece;
+import hingeleaf.measure.MakerUnits;
+import hingeleaf.stock.Bench;
+import hingeleaf.stock.Foam;
+import hingeleaf.stock.Glue;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The sentences of the steps that put pieces together. */
+final class GlueWords {
+  /** What a tape leaves free of a tab, both edges together, mm: common practice, no source. */
+  static final double TAPE_CLEAR_MM = 2;
+
+  private final Card card;
+  private final Bench bench;
+  private final MakerUnits units;
+
+  GlueWords(Card card, Bench bench, MakerUnits units) {
+    this.card = card;
+    this.bench = bench;
+    this.units = units;
+  }
+
+  /**
+   * Fixes flat parts on one face of one panel.
+   *
+   * @param glues at least one, all on that panel and face
+   */
+  Step fix(List<Join.Glue> glues) {
+    Join.Glue first = glues.get(0);
+    Piece base = card.piece(first.b().piece());
+    List<String> lines = new ArrayList<>();
+    List<String> parts = new ArrayList<>();
+    Set<String> tools = new LinkedHashSet<>();
+    double hands = 0;
+    double dries = 0;
+    for (Join.Glue g : glues) {
+      Piece part = card.piece(g.a().piece());
+      String with = with(g, part);
+      parts.add(Says.called(part));
+      tools.add(tool(g, part));
+      lines.add(
+          Says.called(part)
+              + ": "
+              + with
+              + "; set it "
+              + Says.place(card, g, units)
+              + rises(g, part));
+      boolean quick = g.raisedBy() > 0 || part.stock().clear();
+      hands += quick ? 2 : 1 + glue(g).holdMinutes();
+      dries = Math.max(dries, quick ? 0 : glue(g).dryMinutes());
+    }
+    return Step.loose(
+        kind(glues),
+        glues.stream().map(g -> g.a().piece()).toList(),
+        glues.stream().map(Join.Glue::id).toList(),
+        "Fix " + Says.names(parts, "parts") + " on " + Says.called(base),
+        (first.b().face() == Face.FRONT
+                ? "On the good face of " + Says.called(base)
+                : "Turn " + Says.called(base) + " over left to right and work on its plain back")
+            + ". Measure from the edges of its panel, or mark through the gluing mask.",
+        lines,
+        window(glues)
+            ? "no edge of the window touches a score, and the window laps its opening by "
+                + Says.near(5, units)
+                + " all round."
+            : checkPlace(glues.get(0)),
+        List.copyOf(tools),
+        hands,
+        dries);
+  }
+
+  private String checkPlace(Join.Glue g) {
+    var spot = Says.spot(card, g);
+    return Says.called(card.piece(g.a().piece()))
+        + " is straight: "
+        + units.text(Math.abs(spot.minY()))
+        + (spot.minY() < -1e-9 ? " past" : " from")
+        + " the lower edge at both its ends.";
+  }
+
+  private static Step.Kind kind(List<Join.Glue> glues) {
+    return glues.stream().anyMatch(g -> g.raisedBy() > 0) ? Step.Kind.CUT_OUT : Step.Kind.MAT;
+  }
+
+  private boolean window(List<Join.Glue> glues) {
+    return card.piece(glues.get(0).a().piece()).stock().clear();
+  }
+
+  private String with(Join.Glue g, Piece part) {
+    if (g.raisedBy() > 0) {
+      return foam(g.raisedBy()) + " on its back, kept " + Says.near(2, units) + " inside its edge";
+    }
+    if (part.stock().clear()) {
+      return "double-sided tape round its edge, clear of opening and folds";
+    }
+    Glue glue = glue(g);
+    return glue.title()
+        + " thinly on its "
+        + Says.face(g.a())
+        + ", "
+        + Says.near(2, units)
+        + " inside the edge, pressed for "
+        + Says.minutes(glue.holdMinutes());
+  }
+
+  /** How a part is raised, by what the bench has. */
+  private String foam(double raisedBy) {
+    Optional<Foam> exact =
+        bench.foams().stream().filter(f -> Math.abs(f.thickness() - raisedBy) < 0.05).findFirst();
+    if (exact.isPresent()) {
+      return exact.get().title();
+    }
+    Optional<Foam> half =
+        bench.foams().stream()
+            .filter(f -> Math.abs(2 * f.thickness() - raisedBy) < 0.1)
+            .findFirst();
+    return half.map(f -> "two layers of " + f.title())
+        .orElse("foam or card scraps " + units.fine(raisedBy) + " thick");
+  }
+
+  private String rises(Join.Glue g, Piece part) {
+    return g.raisedBy() > 0 ? "; it then stands " + units.fine(height(g, part)) + " high." : ".";
+  }
+
+  private static double height(Join.Glue g, Piece part) {
+    return g.raisedBy() + part.stock().thickness();
+  }
+
+  private String tool(Join.Glue g, Piece part) {
+    return g.raisedBy() > 0 ? "foam" : part.stock().clear() ? "double-sided tape" : glue(g).title();
+  }
+
+  /** The first tab, in register; the layer still stands open. */
+  Step firstTab(Join.Glue g) {
+    Piece p = card.piece(g.a().piece());
+    Piece behind = card.piece(g.b().piece());
+    Glue glue = glue(g);
+    return Step.loose(
+        Step.Kind.GLUE_TAB,
+        List.of(p.id()),
+        List.of(g.id()),
+        "Glue the "
+            + Says.spoken(g.a().panel())
+            + " of "
+            + Says.called(p)
+            + " to "
+            + Says.called(behind),
+        onTab(g)
+            + " Set the fold of the tab exactly along the "
+            + Says.edge(g, behind)
+            + " of "
+            + Says.called(behind)
+            + ", its good face towards you, level at both ends, and press for "
+            + Says.minutes(glue.holdMinutes())
+            + ". Go straight on with the next step.",
+        List.of(),
+        "the fold lies on the edge over its whole "
+            + units.text(longSide(g))
+            + " and stands out nowhere.",
+        List.of(glue.title()),
+        1 + glue.holdMinutes(),
+        0);
+  }
+
+  /** What is put on a tab, and how wide: a tape leaves the folds free. */
+  private String onTab(Join.Glue g) {
+    Glue glue = glue(g);
+    double tab = Says.shortSide(g.a());
+    String where =
+        "the "
+            + Says.face(g.a())
+            + " of the "
+            + Says.spoken(g.a().panel())
+            + " ("
+            + units.text(tab)
+            + " wide)";
+    if (glue.kind() == Glue.Kind.TAPE) {
+      return "Put " + tape(glue, tab) + " along the middle of " + where + " and peel it.";
+    }
+    return "Spread "
+        + glue.title()
+        + " thinly on "
+        + where
+        + ", "
+        + Says.near(1, units)
+        + " short of its fold and edge.";
+  }
+
+  private String tape(Glue glue, double tab) {
+    if (glue.width() <= tab - TAPE_CLEAR_MM + 1e-9) {
+      return glue.title();
+    }
+    return bench.glues().stream()
+        .filter(t -> t.kind() == Glue.Kind.TAPE && t.width() <= tab - TAPE_CLEAR_MM + 1e-9)
+        .max(Comparator.comparingDouble(Glue::width))
+        .map(Glue::title)
+        .orElse(glue.title() + " cut down to " + units.text(tab - TAPE_CLEAR_MM) + " wide");
+  }
+
+  /** A further tab, closed in the flat pose, where it falls. */
+  Step closeFlat(Join.Glue g, List<Join.Glue> raisedBehind) {
+    Piece p = card.piece(g.a().piece());
+    Piece behind = card.piece(g.b().piece());
+    Glue glue = glue(g);
+    boolean wet = glue.dryMinutes() > 0;
+    List<String> lines = new ArrayList<>();
+    lines.add(onTab(g));
+    lines.add(
+        "Lay the card so far flat and swing "
+            + Says.called(p)
+            + " over onto "
+            + Says.called(behind)
+            + ", as one closes a book; press along the "
+            + Says.edge(g, behind)
+            + " for "
+            + Says.minutes(glue.holdMinutes())
+            + ". Do not pull the tab to the edge: it is glued where it falls.");
+    lines.add(
+        wet
+            ? "Plain paper between the layers against oozing glue, then "
+                + Says.minutes(glue.dryMinutes())
+                + " flat under a weight"
+                + packers(raisedBehind)
+                + "."
+            : "Rub it down with the bone folder" + packers(raisedBehind) + ".");
+    return Step.loose(
+        Step.Kind.CLOSE_FLAT,
+        List.of(p.id()),
+        List.of(g.id()),
+        "Close " + Says.called(p) + " flat on its " + Says.spoken(g.a().panel()),
+        "The second tab is never pressed standing, over empty air.",
+        lines,
+        "pulled up, "
+            + Says.called(p)
+            + " stands "
+            + units.text(depth(g))
+            + " off "
+            + Says.called(behind)
+            + "; pushed over it lies flat both ways.",
+        List.of(glue.title(), "plain paper", "weight"),
+        1 + glue.holdMinutes(),
+        glue.dryMinutes());
+  }
+
+  private String packers(List<Join.Glue> raised) {
+    Optional<Join.Glue> most =
+        raised.stream().max(Comparator.comparingDouble(g -> height(g, card.piece(g.a().piece()))));
+    return most.map(
+            g -> {
+              Piece part = card.piece(g.a().piece());
+              return ", with scrap card "
+                  + units.fine(height(g, part))
+                  + " deep beside "
+                  + Says.called(part)
+                  + " so that it is not crushed";
+            })
+        .orElse("");
+  }
+
+  /** How deep the side at a tab is: from the tab's fold to the next one. */
+  private double depth(Join.Glue g) {
+    Piece p = card.piece(g.a().piece());
+    String end = g.a().panel().substring(g.a().panel().indexOf('-') + 1);
+    return p.labels().stream().anyMatch(l -> l.name().equals("side-" + end))
+        ? Math.min(Says.panel(p, "side-" + end).width(), Says.panel(p, "side-" + end).height())
+        : 0;
+  }
+
+  private static double longSide(Join.Glue g) {
+    var b = g.a().area().box();
+    return Math.max(b.width(), b.height());
+  }
+
+  Step slide(Join.Slide s) {
+    return moving(
+        s.id(),
+        s.strip().piece(),
+        "Slip " + Says.called(card.piece(s.strip().piece())) + " into its guide",
+        "Put it into the guide on "
+            + Says.called(card.piece(s.guide().piece()))
+            + " without glue; it slides "
+            + units.text(s.to() - s.from())
+            + ".");
+  }
+
+  Step pin(Join.Pin p) {
+    return moving(
+        p.id(),
+        p.wheel().piece(),
+        "Pin " + Says.called(card.piece(p.wheel().piece())),
+        "Pin it loosely on "
+            + Says.called(card.piece(p.seat().piece()))
+            + "; it turns "
+            + Math.round(Math.toDegrees(p.to() - p.from()))
+            + " degrees.");
+  }
+
+  private static Step moving(String id, String piece, String title, String text) {
+    return Step.loose(
+        Step.Kind.MOVING,
+        List.of(piece),
+        List.of(id),
+        title,
+        text,
+        List.of(),
+        "it moves its whole way and does not catch: try it 5 times.",
+        List.of(),
+        3,
+        0);
+  }
+
+  /** The last drying and the trial. */
+  Step check(List<Join.Glue> all, double deep, List<Double> sides) {
+    double dries = all.stream().mapToDouble(g -> glue(g).dryMinutes()).max().orElse(0);
+    List<String> lines = new ArrayList<>();
+    if (dries > 0) {
+      lines.add(
+          "Fold the card flat, plain paper between the layers, and leave it under a weight for "
+              + Says.minutes(2 * dries)
+              + " more.");
+    }
+    if (!sides.isEmpty()) {
+      double least = sides.stream().mapToDouble(d -> d).min().orElse(0);
+      lines.add(
+          "Never weigh it down standing, unless packers as deep as the side ("
+              + units.text(least)
+              + (sides.stream().distinct().count() > 1 ? " and up" : "")
+              + ") fill every stage.");
+    }
+    lines.add(
+        "Stand it up, look at it straight on and from the side, fold it flat and back 3 times.");
+    return Step.loose(
+        Step.Kind.CHECK,
+        List.of(),
+        List.of(),
+        dries > 0 ? "Let it dry, then try it" : "Try it",
+        "The card is whole now.",
+        lines,
+        sides.isEmpty()
+            ? "it folds without force and nothing sticks out."
+            : "standing, it is about "
+                + units.rounded(deep)
+                + " deep; it folds without force and nothing sticks out of it flat.",
+        List.of("weight", "plain paper"),
+        3,
+        2 * dries);
+  }
+
+  private Glue glue(Join.Glue g) {
+    return bench
+        .glue(g.glue())
+        .orElseThrow(() -> new IllegalArgumentException("the bench has no glue " + g.glue()));
+  }
+}

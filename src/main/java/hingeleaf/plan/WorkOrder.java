@@ -1,0 +1,377 @@
+package hingeleaf.plan;
+
+import hingeleaf.card.Card;
+import hingeleaf.card.Join;
+import hingeleaf.card.Piece;
+import hingeleaf.measure.MakerUnits;
+import hingeleaf.stock.Bench;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * Gathers the tasks of one card. Like work on several pieces is one task, so that a hand cuts,
+ * scores and folds all frames in one go; gluing stays one task for each place.
+ */
+final class WorkOrder {
+  private final Card card;
+  private final CutList cuts;
+  private final ScoreChart scores;
+  private final Words words;
+  private final GlueWords glueWords;
+  private final List<Task> tasks = new ArrayList<>();
+
+  /** For each piece, the task that did the last thing to it while it was alone. */
+  private final Map<String, String> prepared = new HashMap<>();
+
+  /** For each flat part, the task that fixes it. */
+  private final Map<String, String> fixes = new HashMap<>();
+
+  /** For each folded piece that is glued on, the task that closes its last tab. */
+  private final Map<String, String> closes = new HashMap<>();
+
+  WorkOrder(Card card, CutList cuts, ScoreChart scores, Bench bench, MakerUnits units) {
+    this.card = card;
+    this.cuts = cuts;
+    this.scores = scores;
+    this.words = new Words(bench, units);
+    this.glueWords = new GlueWords(card, bench, units);
+    card.pieces().forEach(this::foresee);
+  }
+
+  /** Names of the tasks by which pieces get into the card; tasks that come earlier need them. */
+  private void foresee(Piece p) {
+    for (boolean raised : new boolean[] {false, true}) {
+      for (List<Join.Glue> same : fixed(p, raised)) {
+        same.forEach(g -> fixes.put(g.a().piece(), "fix:" + same.get(0).a().piece()));
+      }
+    }
+    int glues = from(p).size();
+    if (folded(p) && glues > 0) {
+      closes.put(p.id(), tab(p, glues - 1));
+    }
+  }
+
+  private static String tab(Piece p, int n) {
+    return n == 0 ? "tab:" + p.id() : "close:" + p.id() + ":" + n;
+  }
+
+  /** Flat parts that are glued to a piece, those that go on in one step together. */
+  private List<List<Join.Glue>> fixed(Piece base, boolean raised) {
+    List<Join.Glue> loose =
+        onto(base).stream()
+            .filter(g -> !folded(card.piece(g.a().piece())) && raised == g.raisedBy() > 0)
+            .toList();
+    return grouped(loose, this::kind);
+  }
+
+  List<Task> tasks() {
+    cut();
+    open();
+    score();
+    write();
+    for (Piece base : card.pieces()) {
+      fix(base, false);
+    }
+    shapes();
+    fold();
+    for (Piece p : card.pieces()) {
+      glueTabs(p);
+      fix(p, true);
+    }
+    moving();
+    last();
+    return List.copyOf(tasks);
+  }
+
+  private static boolean folded(Piece p) {
+    return !p.scores().isEmpty();
+  }
+
+  private static boolean byTemplate(CutList.Line l) {
+    return !l.rectangular();
+  }
+
+  private void cut() {
+    List<CutList.Line> frames = lines(l -> !byTemplate(l) && folded(l.piece()));
+    List<CutList.Line> flats = lines(l -> !byTemplate(l) && !folded(l.piece()));
+    if (!frames.isEmpty()) {
+      prepare("cut:frames", words.cut(frames, "the " + plural(frames, "frame")), frames);
+    }
+    if (!flats.isEmpty()) {
+      prepare("cut:flats", words.cut(flats, whats(flats)), flats);
+    }
+    // Their task comes later in the list; what needs them waits for it.
+    for (CutList.Line l : lines(WorkOrder::byTemplate)) {
+      l.pieces().forEach(id -> prepared.put(id, "cut:shapes"));
+    }
+  }
+
+  private static String plural(List<CutList.Line> lines, String one) {
+    return lines.stream().mapToInt(CutList.Line::quantity).sum() == 1 ? one : one + "s";
+  }
+
+  /** What flat rectangles are called together. */
+  private String whats(List<CutList.Line> flats) {
+    List<String> ids = flats.stream().flatMap(l -> l.pieces().stream()).toList();
+    if (ids.size() <= 3) {
+      return Says.names(ids, "pieces");
+    }
+    boolean back = ids.contains("back");
+    return back ? "the back and the flat parts" : "the flat parts";
+  }
+
+  private void shapes() {
+    List<CutList.Line> shapes = lines(WorkOrder::byTemplate);
+    if (!shapes.isEmpty()) {
+      tasks.add(new Task("cut:shapes", words.shapes(shapes), Set.of()));
+    }
+  }
+
+  private List<CutList.Line> lines(java.util.function.Predicate<CutList.Line> which) {
+    return cuts.lines().stream().filter(which).toList();
+  }
+
+  private void prepare(String id, Step step, List<CutList.Line> lines) {
+    Set<String> needs = new LinkedHashSet<>();
+    for (CutList.Line l : lines) {
+      for (String piece : l.pieces()) {
+        String before = prepared.put(piece, id);
+        if (before != null) {
+          needs.add(before);
+        }
+      }
+    }
+    tasks.add(new Task(id, step, needs));
+  }
+
+  /** Openings of pieces that a template gives are cut with their outline. */
+  private void open() {
+    List<CutList.Line> lines =
+        lines(l -> !byTemplate(l) && (!l.openings().isEmpty() || !l.piece().slits().isEmpty()));
+    if (!lines.isEmpty()) {
+      prepare("open", words.open(lines), lines);
+    }
+  }
+
+  private void score() {
+    for (List<ScoreChart.Row> alike : grouped(scores.rows(), WorkOrder::settings)) {
+      String id = "score:" + alike.get(0).line().pieces().get(0);
+      prepare(id, words.score(alike), alike.stream().map(ScoreChart.Row::line).toList());
+    }
+  }
+
+  private static Object settings(ScoreChart.Row row) {
+    List<Object> all = new ArrayList<>();
+    all.add(Math.round(row.line().piece().width() * 1e4));
+    for (ScoreChart.Setting s : row.settings()) {
+      all.add(List.of(s.up(), Math.round(s.at() * 1e4), s.quarterTurn(), s.aslant()));
+    }
+    return all;
+  }
+
+  private void write() {
+    List<Piece> inked = card.pieces().stream().filter(p -> !p.inks().isEmpty()).toList();
+    if (!inked.isEmpty()) {
+      Set<String> needs = new LinkedHashSet<>();
+      for (Piece p : inked) {
+        needs.add(ready(p.id()));
+        prepared.put(p.id(), "write");
+      }
+      tasks.add(new Task("write", words.write(inked), needs));
+    }
+  }
+
+  private String ready(String piece) {
+    String task = prepared.get(piece);
+    if (task == null) {
+      throw new IllegalStateException(piece + " is cut by no step");
+    }
+    return task;
+  }
+
+  /**
+   * Flat parts on one face of a piece: those without foam while the piece is still flat, the others
+   * once its layer stands.
+   */
+  private void fix(Piece base, boolean raised) {
+    for (List<Join.Glue> same : fixed(base, raised)) {
+      String id = "fix:" + same.get(0).a().piece();
+      Set<String> needs = new LinkedHashSet<>(carried(base, raised));
+      for (Join.Glue g : same) {
+        needs.add(ready(g.a().piece()));
+      }
+      tasks.add(new Task(id, glueWords.fix(same), needs));
+    }
+  }
+
+  private Object kind(Join.Glue g) {
+    return List.of(g.b().panel(), g.b().face(), card.piece(g.a().piece()).stock().clear());
+  }
+
+  /** What must be done to a piece before something is fixed to it. */
+  private Set<String> carried(Piece base, boolean raised) {
+    Set<String> needs = new LinkedHashSet<>();
+    needs.add(ready(base.id()));
+    if (fixes.containsKey(base.id())) {
+      needs.add(fix(base.id()));
+    }
+    if (raised && closes.containsKey(base.id())) {
+      needs.add(close(base.id()));
+    }
+    return needs;
+  }
+
+  private String fix(String piece) {
+    return java.util.Objects.requireNonNull(fixes.get(piece));
+  }
+
+  private String close(String piece) {
+    return java.util.Objects.requireNonNull(closes.get(piece));
+  }
+
+  private void fold() {
+    List<Piece> folding = card.pieces().stream().filter(WorkOrder::folded).toList();
+    for (List<Piece> alike : grouped(folding, WorkOrder::folds)) {
+      String id = "fold:" + alike.get(0).id();
+      Set<String> needs = new LinkedHashSet<>();
+      for (Piece p : alike) {
+        needs.add(ready(p.id()));
+        for (Join.Glue g : onto(p)) {
+          if (!folded(card.piece(g.a().piece())) && g.raisedBy() == 0) {
+            needs.add(fix(g.a().piece()));
+          }
+        }
+      }
+      tasks.add(new Task(id, words.fold(alike), needs));
+      alike.forEach(p -> prepared.put(p.id(), id));
+    }
+  }
+
+  private static Object folds(Piece p) {
+    boolean away = p.scores().stream().allMatch(s -> s.mountain());
+    return away
+        ? p.scores().size()
+        : p.scores().stream().map(s -> s.name() + s.mountain()).toList();
+  }
+
+  /** The first tab is glued in register, the others are closed on flat. */
+  private void glueTabs(Piece p) {
+    if (!folded(p)) {
+      return;
+    }
+    List<Join.Glue> tabs = from(p);
+    for (int n = 0; n < tabs.size(); n++) {
+      Join.Glue g = tabs.get(n);
+      Set<String> needs = new LinkedHashSet<>(tabNeeds(p, card.piece(g.b().piece())));
+      if (n > 0) {
+        needs.add(tab(p, n - 1));
+      }
+      Step step = n == 0 ? glueWords.firstTab(g) : glueWords.closeFlat(g, raisedOn(g.b().piece()));
+      tasks.add(new Task(tab(p, n), step, needs));
+    }
+  }
+
+  /** All that must be on a layer before the next closes over it: no hand reaches behind it then. */
+  private Set<String> tabNeeds(Piece p, Piece behind) {
+    Set<String> needs = new LinkedHashSet<>();
+    needs.add(ready(p.id()));
+    needs.add(ready(behind.id()));
+    if (closes.containsKey(behind.id())) {
+      needs.add(close(behind.id()));
+    }
+    for (Join.Glue g : fixedOn(behind)) {
+      needs.add(fix(g.a().piece()));
+    }
+    return needs;
+  }
+
+  private List<Join.Glue> raisedOn(String piece) {
+    return fixedOn(card.piece(piece)).stream().filter(g -> g.raisedBy() > 0).toList();
+  }
+
+  /** Everything flat that is fixed to a piece, and to what is fixed to it. */
+  private List<Join.Glue> fixedOn(Piece base) {
+    List<Join.Glue> found = new ArrayList<>();
+    for (Join.Glue g : onto(base)) {
+      Piece part = card.piece(g.a().piece());
+      if (!folded(part)) {
+        found.add(g);
+        found.addAll(fixedOn(part));
+      }
+    }
+    return found;
+  }
+
+  private void moving() {
+    for (Join j : card.joins()) {
+      if (j instanceof Join.Slide s) {
+        tasks.add(
+            new Task(j.id(), glueWords.slide(s), moves(s.strip().piece(), s.guide().piece())));
+      } else if (j instanceof Join.Pin p) {
+        tasks.add(new Task(j.id(), glueWords.pin(p), moves(p.wheel().piece(), p.seat().piece())));
+      }
+    }
+  }
+
+  private Set<String> moves(String part, String base) {
+    Set<String> needs = new LinkedHashSet<>(Set.of(ready(part), ready(base)));
+    if (closes.containsKey(base)) {
+      needs.add(close(base));
+    }
+    return needs;
+  }
+
+  private void last() {
+    List<Double> sides = sides();
+    double papers =
+        card.pieces().stream()
+            .filter(p -> folded(p) || p.id().equals(card.roots().get(0).piece()))
+            .mapToDouble(p -> p.stock().thickness())
+            .sum();
+    double deep = sides.stream().mapToDouble(d -> d).sum() + papers;
+    Set<String> all = new LinkedHashSet<>();
+    tasks.forEach(t -> all.add(t.id()));
+    tasks.add(new Task("check", glueWords.check(glues(), deep, sides), all));
+  }
+
+  /** Depth of every stage that stands on sides. */
+  private List<Double> sides() {
+    List<Double> sides = new ArrayList<>();
+    for (Piece p : card.pieces()) {
+      p.labels().stream()
+          .filter(l -> l.name().startsWith("side-"))
+          .findFirst()
+          .map(l -> Says.panel(p, l.name()))
+          .ifPresent(b -> sides.add(Math.min(b.width(), b.height())));
+    }
+    return sides;
+  }
+
+  private List<Join.Glue> onto(Piece base) {
+    return glues().stream().filter(g -> g.b().piece().equals(base.id())).toList();
+  }
+
+  private List<Join.Glue> from(Piece p) {
+    return glues().stream().filter(g -> g.a().piece().equals(p.id())).toList();
+  }
+
+  private List<Join.Glue> glues() {
+    List<Join.Glue> glues = new ArrayList<>();
+    for (Join j : card.joins()) {
+      j.<Boolean>match(glues::add, s -> false, p -> false, p -> false);
+    }
+    return glues;
+  }
+
+  private static <T> List<List<T>> grouped(List<T> all, Function<T, Object> by) {
+    Map<Object, List<T>> groups = new LinkedHashMap<>();
+    all.forEach(t -> groups.computeIfAbsent(by.apply(t), k -> new ArrayList<>()).add(t));
+    return List.copyOf(groups.values());
+  }
+}

@@ -1,0 +1,43 @@
+// Blocks of the plan, set in the page's own type; the words are the plan's.
+import { drawing, h } from './dom.js';
+
+/** @typedef {{is: string, [key: string]: any}} Block */
+
+/** @param {Block[]} blocks @returns {Node[]} */
+export const blocks = (blocks) => blocks.filter((b) => b.is !== 'gap').map(block);
+
+/** @param {Block} b @returns {Node} */
+function block(b) {
+  switch (b.is) {
+    case 'heading': return h(b.level < 3 ? 'h3' : 'h4', { class: 'chapter' }, b.text);
+    case 'paragraph': return h('p', {}, spans(b.spans));
+    case 'items': return h('ul', { class: 'items' }, b.items.map((/** @type {any} */ i) => h('li', {}, spans(i.spans))));
+    case 'table': return table(b);
+    case 'figure': return figure(b);
+    case 'pair': return h('div', { class: 'beside' }, h('div', {}, blocks(b.left)), h('div', {}, blocks(b.right)));
+    case 'step': return h('div', { class: 'step' }, h('span', { class: 'no' }, b.number), h('div', {}, blocks(b.blocks)));
+    case 'caution': return h('div', { class: 'caution' }, h('h4', {}, b.title), h('p', {}, spans(b.spans)));
+    default: return h('div', { class: 'together' }, blocks(b.blocks));
+  }
+}
+
+/** @param {{text: string, voice: string}[]} all */
+function spans(all) {
+  const tag = /** @type {any} */ ({ strong: 'b', leaning: 'i', quiet: 'small' });
+  return all.map((s) => h(tag[s.voice] ?? 'span', {}, s.text));
+}
+
+/** @param {Block} b */
+function table(b) {
+  const side = (/** @type {number} */ i) => (b.columns[i].number ? 'n' : '');
+  return h('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-label': b.columns.map((/** @type {any} */ c) => c.title).filter(Boolean).join(', ') },
+    h('table', {}, h('thead', {}, h('tr', {}, b.columns.map((/** @type {any} */ c, /** @type {number} */ i) => h('th', { scope: 'col', class: side(i) }, c.title)))),
+      h('tbody', {}, b.rows.map((/** @type {string[]} */ row) => h('tr', {}, row.map((cell, i) => h('td', { class: side(i) }, b.columns[i].strong ? h('b', {}, cell) : cell)))))));
+}
+
+/** @param {Block} b */
+function figure(b) {
+  const drawn = h('div', { class: 'drawn' }, drawing(b.drawing));
+  drawn.style.maxWidth = `min(100%, ${Math.round(b.width * 4.4 + 34)}px)`;
+  return h('figure', { class: 'plate' }, drawn, b.caption && h('figcaption', {}, b.caption));
+}

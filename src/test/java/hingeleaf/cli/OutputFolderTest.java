@@ -1,0 +1,56 @@
+package hingeleaf.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Results are written whole, replaced only where they are ours, and never half. */
+class OutputFolderTest {
+  @TempDir Path folder;
+
+  private static byte[] bytes(String s) {
+    return s.getBytes(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void secondRunReplacesOurs_andRemovesWhatIsNoLongerMade() throws IOException {
+    Path out = folder.resolve("pack");
+    OutputFolder.write(out, Map.of("plan.pdf", bytes("one"), "pieces/far.svg", bytes("x")));
+    Files.writeString(out.resolve("notes.txt"), "mine");
+    OutputFolder.write(out, Map.of("plan.pdf", bytes("two")));
+    assertThat(out.resolve("plan.pdf")).hasContent("two");
+    assertThat(out.resolve("pieces/far.svg")).doesNotExist();
+    assertThat(out.resolve("notes.txt")).hasContent("mine");
+  }
+
+  @Test
+  void aStrangersFileIsLeftAlone_andNothingElseIsWritten() throws IOException {
+    Path out = folder.resolve("pack");
+    Files.createDirectories(out);
+    Files.writeString(out.resolve("plan.pdf"), "not ours");
+    assertThatThrownBy(
+            () -> OutputFolder.write(out, Map.of("a.txt", bytes("a"), "plan.pdf", bytes("b"))))
+        .isInstanceOf(DoorException.class)
+        .hasMessageContaining("plan.pdf was not made by hingeleaf");
+    assertThat(out.resolve("plan.pdf")).hasContent("not ours");
+    assertThat(out.resolve("a.txt")).doesNotExist();
+  }
+
+  @Test
+  void noLeftoversStay() throws IOException {
+    Path out = folder.resolve("pack");
+    OutputFolder.write(out, Map.of("a.txt", bytes("a")));
+    try (Stream<Path> all = Files.list(out)) {
+      assertThat(all.map(p -> p.getFileName().toString()))
+          .containsExactlyInAnyOrder("a.txt", OutputFolder.MANIFEST);
+    }
+  }
+}
