@@ -66,9 +66,7 @@ public final class Rearrange {
       all.add(new Change.Remove(path));
       depths(tree, path).ifPresent(side -> all.add(new Change.Remove(side)));
     }
-    items.stream()
-        .sorted(LATER_FIRST)
-        .forEach(i -> all.add(new Change.Remove(i.path())));
+    items.stream().sorted(LATER_FIRST).forEach(i -> all.add(new Change.Remove(i.path())));
     if (text(tree, "message.on").filter(gone::contains).isPresent()) {
       all.add(new Change.Remove("message"));
     }

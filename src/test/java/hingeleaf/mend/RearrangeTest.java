@@ -68,7 +68,8 @@ class RearrangeTest {
   @Test
   void aNewNameGoesToAllThatStandsOnIt() {
     String text = after(Rearrange.rename(design(TEXT), "mats[0]", "water"));
-    assertThat(text).isEqualTo(TEXT.replace("name: sea", "name: water").replace("on: sea", "on: water"));
+    assertThat(text)
+        .isEqualTo(TEXT.replace("name: sea", "name: water").replace("on: sea", "on: water"));
   }
 
   @Test

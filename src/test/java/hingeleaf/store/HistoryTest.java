@@ -98,9 +98,20 @@ class HistoryTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "../secret.yaml", "..\\secret.yaml", "/etc/passwd.yaml", "x/../../secret.yaml", ".yaml",
-        "..yaml", "a..yaml", "%2e%2e%2fsecret.yaml", "C:secret.yaml", "a\u0000.yaml", "secret",
-        ".hingeleaf.yaml", "a.yaml/", ""
+        "../secret.yaml",
+        "..\\secret.yaml",
+        "/etc/passwd.yaml",
+        "x/../../secret.yaml",
+        ".yaml",
+        "..yaml",
+        "a..yaml",
+        "%2e%2e%2fsecret.yaml",
+        "C:secret.yaml",
+        "a\u0000.yaml",
+        "secret",
+        ".hingeleaf.yaml",
+        "a.yaml/",
+        ""
       })
   void namesLeadNowhereElse(String name) throws IOException {
     Files.writeString(home.resolve("secret.yaml"), "secret");

@@ -162,8 +162,15 @@ class AttackTest {
     assertThat(page.post(path, "x".repeat(1_100_000)).statusCode()).isEqualTo(413);
     assertThat(page.post(path, "{").statusCode()).isEqualTo(400);
     assertThat(page.post(path, "[".repeat(100_000)).statusCode()).isEqualTo(400);
-    assertThat(raw("POST " + path + " HTTP/1.1\r\nHost: " + here() + "\r\n" + keyHeader()
-            + "Content-Length: 99999999999\r\nConnection: close\r\n\r\nx"))
+    assertThat(
+            raw(
+                "POST "
+                    + path
+                    + " HTTP/1.1\r\nHost: "
+                    + here()
+                    + "\r\n"
+                    + keyHeader()
+                    + "Content-Length: 99999999999\r\nConnection: close\r\n\r\nx"))
         .startsWith("HTTP/1.1 413");
   }
 
@@ -209,8 +216,7 @@ class AttackTest {
     try {
       List<Future<Integer>> answers = new ArrayList<>();
       for (int i = 0; i < 200; i++) {
-        answers.add(
-            crowd.submit(() -> page.get("/api/cards/" + name + "?unit=mm").statusCode()));
+        answers.add(crowd.submit(() -> page.get("/api/cards/" + name + "?unit=mm").statusCode()));
       }
       for (Future<Integer> f : answers) {
         assertThat(f.get(60, TimeUnit.SECONDS)).isEqualTo(200);
@@ -228,8 +234,14 @@ class AttackTest {
       for (int i = 0; i < 150; i++) {
         Socket s = new Socket(InetAddress.getLoopbackAddress(), page.port());
         slow.add(s);
-        String head = "POST /api/cards/" + name + "/edit HTTP/1.1\r\nHost: " + here() + "\r\n"
-            + keyHeader() + "Content-Length: 1000\r\n\r\n{";
+        String head =
+            "POST /api/cards/"
+                + name
+                + "/edit HTTP/1.1\r\nHost: "
+                + here()
+                + "\r\n"
+                + keyHeader()
+                + "Content-Length: 1000\r\n\r\n{";
         s.getOutputStream().write(head.getBytes(StandardCharsets.ISO_8859_1));
       }
       assertThat(page.get("/api/start").statusCode()).isEqualTo(200);

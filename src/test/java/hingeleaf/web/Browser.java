@@ -31,10 +31,17 @@ final class Browser implements AutoCloseable {
                     .setExecutablePath(Path.of("/usr/bin/chromium"))
                     .setArgs(
                         List.of(
-                            "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic",
-                            "--no-first-run", "--disable-background-networking",
-                            "--disable-component-update", "--disable-sync", "--use-gl=angle",
-                            "--use-angle=swiftshader", "--enable-unsafe-swiftshader")));
+                            "--headless",
+                            "--no-sandbox",
+                            "--disable-gpu",
+                            "--disable-quic",
+                            "--no-first-run",
+                            "--disable-background-networking",
+                            "--disable-component-update",
+                            "--disable-sync",
+                            "--use-gl=angle",
+                            "--use-angle=swiftshader",
+                            "--enable-unsafe-swiftshader")));
     context =
         chromium.newContext(
             new com.microsoft.playwright.Browser.NewContextOptions()

@@ -60,7 +60,8 @@ class PageTest {
   }
 
   private Locator button(String name) {
-    return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    return page.getByRole(
+        AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
   }
 
   private Locator field(String path) {
@@ -122,9 +123,13 @@ class PageTest {
     BoundingBox stage = page.locator(".work .stage canvas").boundingBox();
     page.mouse().move(from.x + 20, from.y + 15);
     page.mouse().down();
-    page.mouse().move(from.x + 60, from.y, new com.microsoft.playwright.Mouse.MoveOptions().setSteps(3));
-    page.mouse().move(stage.x + stage.width / 2, stage.y + stage.height * 0.6,
-        new com.microsoft.playwright.Mouse.MoveOptions().setSteps(4));
+    page.mouse()
+        .move(from.x + 60, from.y, new com.microsoft.playwright.Mouse.MoveOptions().setSteps(3));
+    page.mouse()
+        .move(
+            stage.x + stage.width / 2,
+            stage.y + stage.height * 0.6,
+            new com.microsoft.playwright.Mouse.MoveOptions().setSteps(4));
     page.mouse().up();
     waitFor("name: circle");
     String line = file().lines().filter(l -> l.contains("name: circle")).findFirst().orElse("");
@@ -155,7 +160,9 @@ class PageTest {
     server = new ServedPage(home);
     page.navigate("about:blank");
     page.navigate(server.address());
-    page.locator(".tiles button", new Page.LocatorOptions().setHasText("fair-winds")).first().click();
+    page.locator(".tiles button", new Page.LocatorOptions().setHasText("fair-winds"))
+        .first()
+        .click();
     assertThat(field("base.stacked-frames.frames[2].aperture.circle")).hasValue("126 mm");
     button("Undo").click();
     assertThat(field("base.stacked-frames.frames[2].aperture.circle")).hasValue("136 mm");
@@ -178,7 +185,9 @@ class PageTest {
     assertThat(files).containsKeys("plan.pdf", "templates.pdf", "pack.json");
     assertThat(new String(files.getOrDefault("pack.json", new byte[0]), StandardCharsets.UTF_8))
         .contains("\"title\":\"Fair winds\"");
-    assertThat(new String(files.getOrDefault("plan.pdf", new byte[0]), 0, 5, StandardCharsets.US_ASCII))
+    assertThat(
+            new String(
+                files.getOrDefault("plan.pdf", new byte[0]), 0, 5, StandardCharsets.US_ASCII))
         .isEqualTo("%PDF-");
   }
 
@@ -254,7 +263,9 @@ class PageTest {
     double bright = (is[0] + is[1] + is[2]) / (double) (r + g + b);
     assertThat(bright).as("brightness at %d, %d: %06x", x, y, rgb & 0xffffff).isBetween(0.6, 1.35);
     for (int i = 0; i < 3; i++) {
-      assertThat(is[i] / bright).as("at %d, %d: %06x", x, y, rgb & 0xffffff).isBetween(paper[i] - 24.0, paper[i] + 24.0);
+      assertThat(is[i] / bright)
+          .as("at %d, %d: %06x", x, y, rgb & 0xffffff)
+          .isBetween(paper[i] - 24.0, paper[i] + 24.0);
     }
   }
 

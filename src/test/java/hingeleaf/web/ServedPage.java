@@ -27,8 +27,7 @@ final class ServedPage implements AutoCloseable {
   static java.util.List<Route> routes(Path folder) {
     Desk desk = new Desk(hingeleaf.store.CardFolder.open(folder));
     Reckoner none = Reckoner.patient();
-    return Route.all(
-        new StartApi(desk, none, none), new CardApi(desk, none, none), new Assets());
+    return Route.all(new StartApi(desk, none, none), new CardApi(desk, none, none), new Assets());
   }
 
   String address() {
@@ -53,8 +52,7 @@ final class ServedPage implements AutoCloseable {
 
   HttpResponse<byte[]> bytes(String path) throws IOException, InterruptedException {
     return client.send(
-        to(path).header("X-Hingeleaf-Key", key()).build(),
-        HttpResponse.BodyHandlers.ofByteArray());
+        to(path).header("X-Hingeleaf-Key", key()).build(), HttpResponse.BodyHandlers.ofByteArray());
   }
 
   HttpResponse<String> get(String path) throws IOException, InterruptedException {
@@ -63,9 +61,7 @@ final class ServedPage implements AutoCloseable {
 
   HttpResponse<String> post(String path, String body) throws IOException, InterruptedException {
     return send(
-        to(path)
-            .header("X-Hingeleaf-Key", key())
-            .POST(HttpRequest.BodyPublishers.ofString(body)));
+        to(path).header("X-Hingeleaf-Key", key()).POST(HttpRequest.BodyPublishers.ofString(body)));
   }
 
   static JsonNode json(HttpResponse<String> answer) {

@@ -70,7 +70,7 @@ export function lengthInput(f, label) {
     if (!by) return;
     e.preventDefault();
     mm = stepped(mm, by * (e.shiftKey ? 10 : 1), ruler());
-    input.value = written(mm, ruler().unit);
+    input.value = input.defaultValue = written(mm, ruler().unit); // a step is not typing: undo takes it back
     clearTimeout(timer);
     timer = setTimeout(() => commit(input, { op: 'length', path: f.path, text: input.value }), 180);
   });
