@@ -2,6 +2,7 @@ package hingeleaf.cli;
 
 import hingeleaf.finding.Level;
 import hingeleaf.finding.Problem;
+import hingeleaf.pack.GoodToKnow;
 import hingeleaf.paper.json.PackJson;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -41,6 +42,9 @@ final class CheckCommand implements Callable<Integer> {
     } else {
       out.print(Telling.lines(problems));
       out.println(design + ": " + Telling.count(problems));
+      if (loaded.pack() != null && !loaded.pack().blocked()) {
+        GoodToKnow.of(loaded.pack()).forEach(out::println);
+      }
     }
     out.flush();
     boolean blocks = problems.stream().anyMatch(p -> p.level() == Level.BLOCKS);

@@ -9,10 +9,8 @@ import hingeleaf.paper.figure.StepPlot;
 import hingeleaf.plan.SheetOrder;
 import hingeleaf.plan.SheetWork;
 import hingeleaf.sheet.JobUnit;
-import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -165,11 +163,7 @@ final class DesignSheets {
     } else {
       throw new DoorException(Exit.USAGE, "--out ends in .svg or .png here, not " + plot);
     }
-    try {
-      Files.write(plot, bytes);
-    } catch (IOException e) {
-      throw new DoorException(Exit.FILES, plot + " cannot be written: " + e.getMessage());
-    }
+    OutputFile.write(plot, bytes);
     err.println(plot + ": " + sweep.rows().size() + " sizes drawn");
   }
 }

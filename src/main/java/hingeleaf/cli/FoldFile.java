@@ -71,14 +71,23 @@ public final class FoldFile {
     }
     FoldJson.Summary summary =
         new FoldJson.Summary(
-            mobility(linkage, results),
+            counted(linkage, results),
             linkage.bodies(),
             file.mechanism().joints().size(),
             linkage.loops(),
-            flat(linkage));
+            flat(linkage, file.mechanism().joints().size()));
     out.print(
         json ? FoldJson.write(file.mechanism(), summary, results) : sentences(summary, results));
     return all ? 0 : 1;
+  }
+
+  /** The freedoms, or -1 where they are too many to count. */
+  private static int counted(Linkage linkage, List<FoldJson.StateResult> results) {
+    try {
+      return mobility(linkage, results);
+    } catch (IllegalArgumentException e) {
+      return -1;
+    }
   }
 
   /**
@@ -99,9 +108,10 @@ public final class FoldFile {
   }
 
   /** The states in which it can lie, those that a card reaches without crossing first. */
-  private static FoldJson.Flat flat(Linkage linkage) {
+  private static FoldJson.Flat flat(Linkage linkage, int joints) {
     Rests rests = linkage.rests(true, Budget.of(REST_STEPS));
     List<FoldJson.FlatState> listed = new ArrayList<>();
+    int most = Math.max(1, Math.min(LISTED, LISTED * 1000 / (1 + joints)));
     for (int[] pick :
         rests.ranked(
             (c, w) -> (w.beyond() || w.crossing() ? 2 : 0) + (w.coplanar() ? 0 : 1), LISTED)) {
@@ -128,6 +138,7 @@ public final class FoldFile {
     b.append(s.bodies()).append(" parts on ").append(s.hinges()).append(" folds: ");
     b.append(
         switch (s.mobility()) {
+          case -1 -> "too many to count how it moves";
           case 0 -> "rigid";
           case 1 -> "moves in one way";
           default -> "moves in " + s.mobility() + " ways";

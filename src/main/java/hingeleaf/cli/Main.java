@@ -22,6 +22,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       NewCommand.class,
       CheckCommand.class,
       MakeCommand.class,
+      LookCommand.class,
       PostCommand.class,
       PriceCommand.class,
       SchemaCommand.class,

@@ -30,29 +30,48 @@ import picocli.CommandLine.Spec;
       "Example: hingeleaf price card.yaml --bench bench.yaml --copies 50 --post 1.80"
     })
 final class PriceCommand implements Callable<Integer> {
+  private static final BigDecimal MOST_SPOILAGE = new BigDecimal(100);
+
   @Parameters(paramLabel = "DESIGN", description = "a design file (YAML)")
   private Path design = Path.of("");
 
   @Mixin private Common common = new Common();
 
-  @Option(names = "--overhead", paramLabel = "AMOUNT", description = "rent, wear, fees")
+  @Option(
+      names = "--overhead",
+      paramLabel = "AMOUNT",
+      converter = Amount.class,
+      description = "rent, wear, fees")
   private BigDecimal overhead = BigDecimal.ZERO;
 
-  @Option(names = "--packaging", paramLabel = "AMOUNT", description = "sleeve, box, label")
+  @Option(
+      names = "--packaging",
+      paramLabel = "AMOUNT",
+      converter = Amount.class,
+      description = "sleeve, box, label")
   private BigDecimal packaging = BigDecimal.ZERO;
 
-  @Option(names = "--post", paramLabel = "AMOUNT", description = "stamps")
+  @Option(names = "--post", paramLabel = "AMOUNT", converter = Amount.class, description = "stamps")
   private BigDecimal post = BigDecimal.ZERO;
 
-  @Option(names = "--profit", paramLabel = "AMOUNT", description = "wanted beyond your wage")
+  @Option(
+      names = "--profit",
+      paramLabel = "AMOUNT",
+      converter = Amount.class,
+      description = "wanted beyond your wage")
   private BigDecimal profit = BigDecimal.ZERO;
 
-  @Option(names = "--ask", paramLabel = "AMOUNT", description = "the price you think of")
+  @Option(
+      names = "--ask",
+      paramLabel = "AMOUNT",
+      converter = Amount.class,
+      description = "the price you think of")
   private BigDecimal asked = BigDecimal.ZERO;
 
   @Option(
       names = "--spoilage",
       paramLabel = "PERCENT",
+      converter = Amount.class,
       description = "cards in a hundred that go wrong; 5 where left out")
   private BigDecimal spoilage = new BigDecimal(5);
 
@@ -84,18 +103,10 @@ final class PriceCommand implements Callable<Integer> {
   }
 
   private PriceWants told() {
-    for (BigDecimal amount : new BigDecimal[] {overhead, packaging, post, profit, asked}) {
-      checked(amount, new BigDecimal("1e9"));
+    if (spoilage.compareTo(MOST_SPOILAGE) > 0) {
+      throw new DoorException(Exit.USAGE, "--spoilage takes 0 to 100, not " + spoilage);
     }
-    checked(spoilage, new BigDecimal(100));
     return new PriceWants(overhead, packaging, post, profit, asked, spoilage.movePointLeft(2));
-  }
-
-  private static void checked(BigDecimal amount, BigDecimal most) {
-    if (amount.signum() < 0 || amount.compareTo(most) > 0 || amount.scale() > 6) {
-      throw new DoorException(
-          Exit.USAGE, "an amount is 0 or more, with at most 6 decimals, not " + amount);
-    }
   }
 
   private static void tell(Priced p, PrintWriter out) {

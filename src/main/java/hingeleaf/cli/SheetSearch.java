@@ -32,17 +32,15 @@ final class SheetSearch {
     CountDownLatch printed = new CountDownLatch(1);
     Thread hook = new Thread(() -> waitFor(printed), "stop");
     Runtime.getRuntime().addShutdownHook(hook);
-    int code;
     try {
-      code = work.apply(this);
+      int code = work.apply(this);
+      return stopped.get() ? Exit.STOPPED : code;
     } finally {
       printed.countDown();
+      if (!stopped.get()) {
+        Runtime.getRuntime().removeShutdownHook(hook);
+      }
     }
-    if (stopped.get()) {
-      return Exit.STOPPED;
-    }
-    Runtime.getRuntime().removeShutdownHook(hook);
-    return code;
   }
 
   Found plan(SheetJob job) {

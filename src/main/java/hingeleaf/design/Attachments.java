@@ -82,7 +82,7 @@ public final class Attachments {
           "a clear sheet glued behind an opening",
           FormField.name("what you call it").required().example("pane"),
           on().required().example("near"),
-          stock().example("acetate-150"),
+          stock().example("acetate"),
           FormField.length("overlap", Range.from(1, 100), "how far it reaches past the opening")
               .usually("5 mm", "3/16 in"));
 

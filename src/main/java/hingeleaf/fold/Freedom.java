@@ -17,6 +17,9 @@ final class Freedom {
   /** Up to this many joints dense singular values are quick enough. */
   private static final int DENSE = 100;
 
+  /** Ways out of a singular pose are sought with dense algebra, up to this many joints. */
+  private static final int MOST_SOUGHT = 300;
+
   private static final double TRIAL = 0.02;
 
   private final Part part;
@@ -63,16 +66,21 @@ final class Freedom {
     return most;
   }
 
-  /** Whether nothing moves. */
+  /** Whether nothing moves, as far as we know. */
   boolean rigid(Budget budget) {
-    return regular ? kernel.length == 0 : branches(budget).isEmpty();
+    return regular ? kernel.length == 0 : !unsought() && branches(budget).isEmpty();
+  }
+
+  /** Whether the pose is singular and the part too large to seek the ways out of it. */
+  boolean unsought() {
+    return !regular && part.size() > MOST_SOUGHT;
   }
 
   /** The ways out of a singular pose; empty where it is regular or, for all we found, rigid. */
   List<Branches.Branch> branches(Budget budget) {
     List<Branches.Branch> known = branches;
     if (known == null) {
-      known = regular ? List.of() : Branches.of(part, q, budget);
+      known = regular || unsought() ? List.of() : Branches.of(part, q, budget);
       branches = known;
     }
     return known;
@@ -131,6 +139,40 @@ final class Freedom {
     return pick(wanted, columns(part, wanted, kernel(part, q, budget)));
   }
 
+  /**
+   * The leaders, and after them other joints that together with them settle the part: for parts in
+   * which the shortest correction costs too much, so that all other freedoms are held instead.
+   */
+  static int[] settling(Part part, double[] q, int[] leaders, Budget budget) {
+    double[][] kernel = kernel(part, q, budget);
+    int[] all =
+        java.util.stream.IntStream.concat(
+                Arrays.stream(leaders),
+                Arrays.stream(part.joints())
+                    .filter(j -> Arrays.stream(leaders).noneMatch(x -> x == j)))
+            .toArray();
+    List<double[]> columns = columns(part, all, kernel);
+    List<Integer> out = new ArrayList<>();
+    for (int i = 0; i < leaders.length; i++) {
+      double[] u = columns.get(i).clone();
+      double n = Math.sqrt(Arrays.stream(u).map(x -> x * x).sum());
+      out.add(leaders[i]);
+      columns.forEach(c -> deflate(c, u, n));
+    }
+    Arrays.stream(pick(all, columns)).forEach(out::add);
+    return out.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  private static void deflate(double[] c, double[] u, double length) {
+    double dot = 0;
+    for (int i = 0; i < u.length; i++) {
+      dot += c[i] * u[i] / (length * length);
+    }
+    for (int i = 0; i < u.length; i++) {
+      c[i] -= dot * u[i];
+    }
+  }
+
   private static List<double[]> columns(Part part, int[] wanted, double[][] kernel) {
     List<double[]> columns = new ArrayList<>();
     for (int j : wanted) {
@@ -159,13 +201,7 @@ final class Freedom {
       out.add(wanted[best]);
       double[] u = columns.get(best).clone();
       for (double[] c : columns) {
-        double dot = 0;
-        for (int i = 0; i < u.length; i++) {
-          dot += c[i] * u[i] / (length * length);
-        }
-        for (int i = 0; i < u.length; i++) {
-          c[i] -= dot * u[i];
-        }
+        deflate(c, u, length);
       }
     }
   }

@@ -152,12 +152,18 @@ public final class Linkage {
   /**
    * How many freedoms the mechanism has to first order in a pose; more than {@link #mobility} where
    * the pose is singular.
+   *
+   * @throws IllegalArgumentException if the mechanism is too large to tell
    */
   public int freedomsAt(Posed pose) {
     double[] q = pose.values().stream().mapToDouble(Double::doubleValue).toArray();
     int sum = freeJoints().length;
-    for (Part p : parts) {
-      sum += Freedom.kernel(p, q, Budget.of(Long.MAX_VALUE)).length;
+    try {
+      for (Part p : parts) {
+        sum += Freedom.kernel(p, q, Budget.of(Long.MAX_VALUE)).length;
+      }
+    } catch (Budget.Spent e) {
+      throw new IllegalArgumentException("this mechanism is too large to count its freedoms", e);
     }
     return sum;
   }
@@ -224,13 +230,17 @@ public final class Linkage {
       q[j] = o.q()[j];
     }
     if (!o.reached()) {
-      why.add(why(o, target, freedom(p, budget).rigid(budget)));
+      Freedom free = freedom(p, budget);
+      why.add(why(o, target, free.rigid(budget), free.unsought()));
     }
   }
 
-  private String why(PartDrive.Outcome o, double[] target, boolean rigid) {
+  private String why(PartDrive.Outcome o, double[] target, boolean rigid, boolean unsought) {
     if (o.blocked() < 0) {
       return "the loops do not close";
+    }
+    if (unsought) {
+      return "this many folds that lie flat can move off in too many ways: give rough angles (near)";
     }
     Joint joint = mechanism.joints().get(o.blocked());
     double got = o.q()[o.blocked()];

@@ -233,17 +233,27 @@ final class PartDrive {
         freedom.regular() ? freedom.count(budget) : Freedom.kernel(part, start, budget).length;
     double[] to = Arrays.stream(leaders).mapToDouble(j -> target[j]).toArray();
     boolean loose = leaders.length < free;
+    if (loose && part.size() > Coupled.DENSE) {
+      leaders = Freedom.settling(part, start, leaders, budget);
+      to = Arrays.stream(leaders).mapToDouble(j -> wanted(j, start)).toArray();
+      loose = false;
+    }
     March march = new March(part, axes, start, leaders, to, loose, budget);
     boolean closed = march.run();
     Relax relax = new Relax(part, axes, budget);
     if (closed && loose) {
       return judged(true, relax.toward(anchor(), march.q, held(leaders)));
     }
-    if (!closed && leaders.length == 1) {
+    if (!closed && leaders.length == 1 && part.size() <= Coupled.DENSE) {
       double[] turned = relax.turningPoint(axes, march.q, leaders[0], target[leaders[0]]);
       return judged(false, turned);
     }
     return judged(closed, march.q);
+  }
+
+  /** Driven joints go to their value, others that lead stay. */
+  private double wanted(int joint, double[] start) {
+    return Double.isNaN(target[joint]) ? start[joint] : target[joint];
   }
 
   private boolean[] held(int[] joints) {

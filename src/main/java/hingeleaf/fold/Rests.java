@@ -1,13 +1,10 @@
 package hingeleaf.fold;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.PriorityQueue;
-import java.util.Set;
 import java.util.function.ToDoubleBiFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All states in which a mechanism can lie: each part that moves by itself offers its ways, and
@@ -71,56 +68,31 @@ public record Rests(boolean complete, List<Choice> choices) {
    * @param limit at most so many
    */
   public List<int[]> ranked(ToDoubleBiFunction<Integer, RestState> score, int limit) {
-    int n = choices.size();
-    double[][] cost = new double[n][];
-    int[][] order = new int[n][];
-    for (int c = 0; c < n; c++) {
-      int choice = c;
+    List<Partial> best = List.of(new Partial(0, null, -1));
+    for (int c = 0; c < choices.size(); c++) {
+      List<Partial> longer = new ArrayList<>();
       List<RestState> ways = choices.get(c).ways();
-      cost[c] = ways.stream().mapToDouble(w -> score.applyAsDouble(choice, w)).toArray();
-      double[] own = cost[c];
-      List<Integer> by = new ArrayList<>();
-      for (int i = 0; i < own.length; i++) {
-        by.add(i);
-      }
-      by.sort(Comparator.comparingDouble(i -> own[i]));
-      order[c] = by.stream().mapToInt(Integer::intValue).toArray();
-    }
-    return best(cost, order, limit);
-  }
-
-  private List<int[]> best(double[][] cost, int[][] order, int limit) {
-    record Node(double sum, int[] place) {}
-    PriorityQueue<Node> queue =
-        new PriorityQueue<>(
-            Comparator.comparingDouble(Node::sum)
-                .thenComparing((p, q) -> Arrays.compare(p.place(), q.place())));
-    Set<String> seen = new HashSet<>();
-    queue.add(new Node(sum(cost, order, new int[order.length]), new int[order.length]));
-    List<int[]> out = new ArrayList<>();
-    while (!queue.isEmpty() && out.size() < limit) {
-      Node top = queue.remove();
-      int[] pick = new int[order.length];
-      for (int c = 0; c < pick.length; c++) {
-        pick[c] = order[c][top.place()[c]];
-      }
-      out.add(pick);
-      for (int c = 0; c < pick.length; c++) {
-        int[] next = top.place().clone();
-        next[c]++;
-        if (next[c] < order[c].length && seen.add(Arrays.toString(next))) {
-          queue.add(new Node(sum(cost, order, next), next));
+      for (Partial p : best) {
+        for (int w = 0; w < ways.size(); w++) {
+          longer.add(new Partial(p.sum() + score.applyAsDouble(c, ways.get(w)), p, w));
         }
       }
+      longer.sort(Comparator.comparingDouble(Partial::sum));
+      best = List.copyOf(longer.subList(0, Math.min(limit, longer.size())));
     }
-    return out;
+    return best.stream().map(p -> p.picks(choices.size())).toList();
   }
 
-  private static double sum(double[][] cost, int[][] order, int[] place) {
-    double sum = 0;
-    for (int c = 0; c < place.length; c++) {
-      sum += cost[c][order[c][place[c]]];
+  /** The first choices decided: whatever the rest, only the best of these can lead to the best. */
+  private record Partial(double sum, @Nullable Partial before, int way) {
+    int[] picks(int n) {
+      int[] out = new int[n];
+      Partial p = this;
+      for (int c = n - 1; c >= 0 && p != null; c--) {
+        out[c] = p.way;
+        p = p.before;
+      }
+      return out;
     }
-    return sum;
   }
 }

@@ -10,8 +10,10 @@ import java.util.List;
  * loops that are left over then sort out which combinations may really move.
  */
 final class Tangents {
-  /** More free joints than this make too large a dense rest. */
+  /** More free joints than this make too large a dense rest; fewer in the largest parts. */
   private static final int MOST = 600;
+
+  private static final int MOST_ENTRIES = 2_000_000;
 
   private final Part part;
   private final double[] q;
@@ -55,13 +57,14 @@ final class Tangents {
           tell(i, loopsOf, ready);
         }
       }
+      budget.spend(1 + unknown.length / 8);
       int free = next();
       if (free < 0) {
         return;
       }
       motion[free] = new double[freed + 1];
       motion[free][freed++] = 1;
-      if (freed > MOST) {
+      if (freed > Math.min(MOST, Math.max(60, MOST_ENTRIES / part.size()))) {
         throw new Budget.Spent();
       }
       tell(free, loopsOf, ready);
@@ -87,10 +90,14 @@ final class Tangents {
       return -1;
     }
     Loop loop = part.loops().get(best);
+    boolean many = unknown[best] > loop.rows() + 1;
     int pick = -1;
     double firmest = -1;
     for (int j : loop.joints()) {
       int i = Jacobians.local(part, j);
+      if (motion[i] == null && many) {
+        return i;
+      }
       if (motion[i] == null) {
         double firm = firmness(loop, i);
         if (firm > firmest) {

@@ -3,10 +3,10 @@
  * rests and piles.
  *
  * <p>The doors are {@link hingeleaf.fold.FoldForward} (pieces to the made card), {@link
- * hingeleaf.fold.Linkage} (mobility, drive, rests of any mechanism), {@link
- * hingeleaf.fold.Settling} (close the loops of a card whose glue does not quite meet), {@link
- * hingeleaf.fold.FlatStates} (how a card lies flat) and {@link hingeleaf.fold.Piles} (how thick it
- * is then). Everything else is inside.
+ * hingeleaf.fold.Linkage} (mobility, drive, rests of any mechanism), {@link hingeleaf.fold.Follow}
+ * (the same under a slider, in microseconds), {@link hingeleaf.fold.Settling} (close the loops of a
+ * card whose glue does not quite meet), {@link hingeleaf.fold.FlatStates} (how a card lies flat)
+ * and {@link hingeleaf.fold.Piles} (how thick it is then). Everything else is inside.
  *
  * <p>Invariant: pure solvers over {@code card}. A pose that leaves this package as reached closes
  * every loop to rounding and holds its driven joints at exactly the values asked for. No search

@@ -1,11 +1,13 @@
 package hingeleaf.pack;
 
+import hingeleaf.card.Ink;
 import hingeleaf.card.Misfit;
 import hingeleaf.card.Piece;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
 import hingeleaf.geom.Box;
 import hingeleaf.measure.MakerUnits;
+import hingeleaf.plan.LetterHeight;
 import hingeleaf.sight.Look;
 import hingeleaf.sight.Showing;
 import java.util.ArrayList;
@@ -24,6 +26,7 @@ final class Findings {
     List<Problem> found = new ArrayList<>();
     misfits(pack, found);
     tabs(pack, found);
+    letters(pack, found);
     return found;
   }
 
@@ -48,6 +51,34 @@ final class Findings {
                 ? Problem.notes("misfit", piece, origin, message)
                 : Problem.warns("misfit", piece, origin, message);
         found.add(p.with(Map.of("gap", m.gap(), "angle", m.angle())));
+      }
+    }
+  }
+
+  /** Words that a reader who holds the card can hardly read. */
+  private static void letters(Pack pack, List<Problem> found) {
+    MakerUnits units = pack.inputs().wants().units();
+    double least = LetterHeight.of(LetterHeight.HELD_MM, LetterHeight.LEAST);
+    double easy = LetterHeight.of(LetterHeight.HELD_MM, LetterHeight.EASY);
+    for (Piece p : pack.card().pieces()) {
+      for (Ink ink : p.inks()) {
+        double high = ink.regions().stream().mapToDouble(r -> r.box().height()).max().orElse(easy);
+        if (high < least) {
+          String message =
+              "the words \""
+                  + ink.name()
+                  + "\" are "
+                  + units.fine(high)
+                  + " high - held at arm's length they are hard to read under "
+                  + units.fine(least)
+                  + "; "
+                  + units.fine(easy)
+                  + " reads with ease";
+          found.add(
+              Problem.notes("small-letters", p.name(), ink.origin(), message)
+                  .with(Map.of("height", high, "least", least))
+                  .wanting(Want.atLeast(ink.origin() + ".height", easy)));
+        }
       }
     }
   }
@@ -96,7 +127,28 @@ final class Findings {
                 + units.text(width))
         .with(Map.of("shows", show, "opening", opening, "tab", width))
         .wanting(
-            Want.atMost(piece.origin() + ".aperture", opening), Want.atMost(base + ".tab", width));
+            Want.atMost(sizePath(pack, piece, upright), opening),
+            Want.atMost(base + ".tab", width));
+  }
+
+  /** Path of the one length in the design that gives the opening's size across the tabs. */
+  private static String sizePath(Pack pack, Piece piece, boolean upright) {
+    String aperture = piece.origin() + ".aperture";
+    for (String single : List.of("circle", "square")) {
+      if (written(pack, aperture + "." + single)) {
+        return aperture + "." + single;
+      }
+    }
+    for (String pair : List.of("rect", "ellipse", "arch", "rounded")) {
+      if (written(pack, aperture + "." + pair)) {
+        return aperture + "." + pair + (upright ? "[0]" : "[1]");
+      }
+    }
+    return written(pack, aperture + ".svg") ? aperture + ".width" : aperture;
+  }
+
+  private static boolean written(Pack pack, String path) {
+    return pack.inputs().design().tree().find(path).isPresent();
   }
 
   private static double size(Piece piece, boolean upright) {

@@ -32,4 +32,9 @@ final class Kept<T> implements Supplier<T> {
       throw e;
     }
   }
+
+  /** Whether it has been worked out. */
+  synchronized boolean known() {
+    return value != null;
+  }
 }

@@ -5,6 +5,7 @@ import hingeleaf.card.Flats;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Panel;
 import hingeleaf.card.Posed;
+import hingeleaf.card.Rest;
 import hingeleaf.design.DesignDocument;
 import hingeleaf.design.Node;
 import hingeleaf.finding.Level;
@@ -13,8 +14,12 @@ import hingeleaf.finding.Problem;
 import hingeleaf.fold.FlatStates;
 import hingeleaf.fold.FoldForward;
 import hingeleaf.fold.FoldWay;
+import hingeleaf.fold.accuracy.CuttingReport;
+import hingeleaf.fold.accuracy.CuttingStudy;
 import hingeleaf.fold.contact.Contact;
 import hingeleaf.fold.contact.Way;
+import hingeleaf.fold.stand.Stand;
+import hingeleaf.fold.stand.Standing;
 import hingeleaf.geom.Box;
 import hingeleaf.measure.Unit;
 import hingeleaf.plan.ClassSheet;
@@ -37,6 +42,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,6 +67,8 @@ public final class Pack {
   private final Kept<MadeCard> made;
   private final Kept<Flats> flats;
   private final Kept<Optional<Way>> touches;
+  private final Kept<CuttingReport> cutting;
+  private final Kept<Stand> stand;
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
   private final Kept<WorkPlan> work;
@@ -102,6 +111,9 @@ public final class Pack {
                 flats().states().isEmpty()
                     ? Optional.empty()
                     : Optional.of(Contact.way(made(), flats().states().get(best()), CLEARANCE_MM)));
+    this.cutting =
+        new Kept<>(() -> CuttingStudy.of(made(), bestRest(), in.bench().accuracy().mm()));
+    this.stand = new Kept<>(() -> Standing.of(made(), bestRest()));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
@@ -121,6 +133,14 @@ public final class Pack {
   /** The pack of these inputs; nothing is worked out yet. */
   public static Pack of(Inputs in) {
     return new Pack(in);
+  }
+
+  /** Names of the costly stages that were worked out so far, for tests of laziness. */
+  Set<String> workedOut() {
+    Set<String> names = new TreeSet<>();
+    Map.of("work", work, "sheets", sheets, "price", price, "aslant", aslant, "way", way)
+        .forEach((name, stage) -> names.addAll(stage.known() ? List.of(name) : List.of()));
+    return names;
   }
 
   public Inputs inputs() {
@@ -223,6 +243,20 @@ public final class Pack {
   /** What touches on the way to the best rest; empty where the card lies flat in no way. */
   public Optional<Way> touches() {
     return touches.get();
+  }
+
+  private @Nullable Rest bestRest() {
+    return flats().states().isEmpty() ? null : flats().states().get(best());
+  }
+
+  /** What the bench's accuracy does to the card. */
+  public CuttingReport cutting() {
+    return cutting.get();
+  }
+
+  /** How the made card stands on a shelf. */
+  public Stand stand() {
+    return stand.get();
   }
 
   /** A panel in a maker's words: "middle", "the left side of middle". */

@@ -32,7 +32,11 @@ final class PostWants {
     List<Problem> all = new ArrayList<>();
     for (Problem p : PostFindings.of(offer.best().decision(), pack.posting().packing(), words)) {
       Double pile = p.numbers().get("pile");
-      all.add(pile != null && offer.rest() >= 0 ? lowering(pack, offer, p, pile).orElse(p) : p);
+      if (pile != null && offer.rest() >= 0) {
+        all.add(lowering(pack, offer, p, pile).orElse(p));
+      } else {
+        all.add(p);
+      }
     }
     return all;
   }

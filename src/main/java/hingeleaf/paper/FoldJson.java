@@ -26,7 +26,8 @@ public final class FoldJson {
   /**
    * The states in which the mechanism can lie.
    *
-   * @param count how many were found, a product over parts that move by themselves
+   * @param count how many were found, a product over parts that move by themselves; written as null
+   *     where it is beyond counting
    * @param complete whether the search was exhaustive
    * @param listed the first of them
    */
@@ -72,7 +73,11 @@ public final class FoldJson {
 
   private static void flat(JsonGenerator g, Mechanism m, Flat flat) {
     g.writeObjectPropertyStart("flat");
-    g.writeNumberProperty("count", Math.round(flat.count()));
+    if (flat.count() < 9e15) {
+      g.writeNumberProperty("count", Math.round(flat.count()));
+    } else {
+      g.writeNullProperty("count");
+    }
     g.writeBooleanProperty("complete", flat.complete());
     g.writeArrayPropertyStart("states");
     for (FlatState s : flat.listed()) {

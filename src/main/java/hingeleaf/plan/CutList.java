@@ -3,6 +3,8 @@ package hingeleaf.plan;
 import hingeleaf.card.Piece;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Ring;
+import hingeleaf.geom.Shapes;
+import hingeleaf.geom.Vec2;
 import hingeleaf.stock.Bench;
 import hingeleaf.stock.Die;
 import java.util.ArrayList;
@@ -10,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The pieces to cut, identical ones counted together, and how each opening is made.
@@ -59,7 +62,7 @@ public record CutList(List<Line> lines) {
   /**
    * An opening of a piece.
    *
-   * @param shape in words: "circle", "square", "rectangle" or "shape"
+   * @param shape in words, such as "circle" or "arch"; "shape" for what has no plain name
    * @param fromLeft of its box to the piece's left edge, mm
    * @param fromBottom of its box to the piece's lower edge, mm
    * @param die that cuts it by its measured size; empty where a knife must
@@ -118,14 +121,47 @@ public record CutList(List<Line> lines) {
       return Die.Shape.RECTANGLE;
     } else if (Math.abs(fills - Math.PI / 4) < 2e-3 && ring.points().size() > 12) {
       return even ? Die.Shape.CIRCLE : Die.Shape.ELLIPSE;
+    } else if (sameArea(ring, Shapes.arch(b.width(), b.height())) && flatBelow(ring, b)) {
+      return Die.Shape.ARCH;
     }
-    return Die.Shape.OTHER;
+    return squareSided(ring, b) ? Die.Shape.ROUNDED_RECTANGLE : Die.Shape.OTHER;
+  }
+
+  private static boolean sameArea(Ring a, Ring b) {
+    return Math.abs(Math.abs(a.area()) / Math.abs(b.area()) - 1) < 1e-3;
+  }
+
+  private static boolean flatBelow(Ring ring, Box b) {
+    return touches(ring, p -> Math.abs(p.y() - b.minY()) < 1e-6) > 0.9 * b.width();
+  }
+
+  /** Whether all four sides of the box are touched along a good part: only corners are missing. */
+  private static boolean squareSided(Ring ring, Box b) {
+    return touches(ring, p -> Math.abs(p.y() - b.minY()) < 1e-6) > 0.2 * b.width()
+        && touches(ring, p -> Math.abs(p.y() - b.maxY()) < 1e-6) > 0.2 * b.width()
+        && touches(ring, p -> Math.abs(p.x() - b.minX()) < 1e-6) > 0.2 * b.height()
+        && touches(ring, p -> Math.abs(p.x() - b.maxX()) < 1e-6) > 0.2 * b.height();
+  }
+
+  /** Length of the edges of a ring whose both ends fulfil a condition. */
+  private static double touches(Ring ring, Predicate<Vec2> on) {
+    double length = 0;
+    for (int i = 0; i < ring.points().size(); i++) {
+      Vec2 p = ring.points().get(i);
+      Vec2 q = ring.points().get((i + 1) % ring.points().size());
+      length += on.test(p) && on.test(q) ? p.distance(q) : 0;
+    }
+    return length;
   }
 
   private static String word(Die.Shape shape, Box b) {
-    if (shape == Die.Shape.RECTANGLE) {
-      return Math.abs(b.width() - b.height()) < 1e-6 ? "square" : "rectangle";
-    }
-    return shape == Die.Shape.CIRCLE ? "circle" : shape == Die.Shape.ELLIPSE ? "ellipse" : "shape";
+    return switch (shape) {
+      case RECTANGLE -> Math.abs(b.width() - b.height()) < 1e-6 ? "square" : "rectangle";
+      case CIRCLE -> "circle";
+      case ELLIPSE -> "ellipse";
+      case ARCH -> "arch";
+      case ROUNDED_RECTANGLE -> "rounded rectangle";
+      case OTHER -> "shape";
+    };
   }
 }

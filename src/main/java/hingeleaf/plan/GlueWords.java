@@ -46,10 +46,15 @@ final class GlueWords {
     for (Join.Glue g : glues) {
       Piece part = card.piece(g.a().piece());
       String with = with(g, part);
-      parts.add(part.name());
+      parts.add(Says.called(part));
       tools.add(tool(g, part));
       lines.add(
-          part.name() + ": " + with + "; set it " + Says.place(card, g, units) + rises(g, part));
+          Says.called(part)
+              + ": "
+              + with
+              + "; set it "
+              + Says.place(card, g, units)
+              + rises(g, part));
       boolean quick = g.raisedBy() > 0 || part.stock().clear();
       hands += quick ? 2 : 1 + glue(g).holdMinutes();
       dries = Math.max(dries, quick ? 0 : glue(g).dryMinutes());
@@ -58,14 +63,16 @@ final class GlueWords {
         kind(glues),
         glues.stream().map(g -> g.a().piece()).toList(),
         glues.stream().map(Join.Glue::id).toList(),
-        "Fix " + Says.names(parts, "parts") + " on " + base.name(),
+        "Fix " + Says.names(parts, "parts") + " on " + Says.called(base),
         (first.b().face() == Face.FRONT
-                ? "On the good face of " + base.name()
-                : "Turn " + base.name() + " over left to right and work on its plain back")
+                ? "On the good face of " + Says.called(base)
+                : "Turn " + Says.called(base) + " over left to right and work on its plain back")
             + ". Measure from the edges of its panel, or mark through the gluing mask.",
         lines,
         window(glues)
-            ? "no edge of the window touches a score, and the tape shows in no opening (5 mm all round)."
+            ? "no edge of the window touches a score, and the window laps its opening by "
+                + Says.near(5, units)
+                + " all round."
             : checkPlace(glues.get(0)),
         List.copyOf(tools),
         hands,
@@ -74,7 +81,7 @@ final class GlueWords {
 
   private String checkPlace(Join.Glue g) {
     var spot = Says.spot(card, g);
-    return card.piece(g.a().piece()).name()
+    return Says.called(card.piece(g.a().piece()))
         + " is straight: "
         + units.text(Math.abs(spot.minY()))
         + (spot.minY() < -1e-9 ? " past" : " from")
@@ -91,7 +98,7 @@ final class GlueWords {
 
   private String with(Join.Glue g, Piece part) {
     if (g.raisedBy() > 0) {
-      return foam(g.raisedBy()) + " on its back, kept 2 mm inside its edge";
+      return foam(g.raisedBy()) + " on its back, kept " + Says.near(2, units) + " inside its edge";
     }
     if (part.stock().clear()) {
       return "double-sided tape round its edge, clear of opening and folds";
@@ -100,7 +107,9 @@ final class GlueWords {
     return glue.title()
         + " thinly on its "
         + Says.face(g.a())
-        + ", 2 mm inside the edge, pressed for "
+        + ", "
+        + Says.near(2, units)
+        + " inside the edge, pressed for "
         + Says.minutes(glue.holdMinutes());
   }
 
@@ -140,13 +149,18 @@ final class GlueWords {
         Step.Kind.GLUE_TAB,
         List.of(p.id()),
         List.of(g.id()),
-        "Glue the " + Says.spoken(g.a().panel()) + " of " + p.name() + " to " + behind.name(),
+        "Glue the "
+            + Says.spoken(g.a().panel())
+            + " of "
+            + Says.called(p)
+            + " to "
+            + Says.called(behind),
         onTab(g)
             + " Set the fold of the tab exactly along the "
             + Says.edge(g, behind)
             + " of "
-            + behind.name()
-            + ", level at both ends, and press for "
+            + Says.called(behind)
+            + ", its good face towards you, level at both ends, and press for "
             + Says.minutes(glue.holdMinutes())
             + ". Go straight on with the next step.",
         List.of(),
@@ -173,7 +187,13 @@ final class GlueWords {
     if (glue.kind() == Glue.Kind.TAPE) {
       return "Put " + tape(glue, tab) + " along the middle of " + where + " and peel it.";
     }
-    return "Spread " + glue.title() + " thinly on " + where + ", 1 mm short of its fold and edge.";
+    return "Spread "
+        + glue.title()
+        + " thinly on "
+        + where
+        + ", "
+        + Says.near(1, units)
+        + " short of its fold and edge.";
   }
 
   private String tape(Glue glue, double tab) {
@@ -197,9 +217,9 @@ final class GlueWords {
     lines.add(onTab(g));
     lines.add(
         "Lay the card so far flat and swing "
-            + p.name()
+            + Says.called(p)
             + " over onto "
-            + behind.name()
+            + Says.called(behind)
             + ", as one closes a book; press along the "
             + Says.edge(g, behind)
             + " for "
@@ -217,15 +237,15 @@ final class GlueWords {
         Step.Kind.CLOSE_FLAT,
         List.of(p.id()),
         List.of(g.id()),
-        "Close " + p.name() + " flat on its " + Says.spoken(g.a().panel()),
+        "Close " + Says.called(p) + " flat on its " + Says.spoken(g.a().panel()),
         "The second tab is never pressed standing, over empty air.",
         lines,
         "pulled up, "
-            + p.name()
+            + Says.called(p)
             + " stands "
             + units.text(depth(g))
             + " off "
-            + behind.name()
+            + Says.called(behind)
             + "; pushed over it lies flat both ways.",
         List.of(glue.title(), "plain paper", "weight"),
         1 + glue.holdMinutes(),
@@ -241,7 +261,7 @@ final class GlueWords {
               return ", with scrap card "
                   + units.fine(height(g, part))
                   + " deep beside "
-                  + part.name()
+                  + Says.called(part)
                   + " so that it is not crushed";
             })
         .orElse("");
@@ -265,9 +285,9 @@ final class GlueWords {
     return moving(
         s.id(),
         s.strip().piece(),
-        "Slip " + card.piece(s.strip().piece()).name() + " into its guide",
+        "Slip " + Says.called(card.piece(s.strip().piece())) + " into its guide",
         "Put it into the guide on "
-            + card.piece(s.guide().piece()).name()
+            + Says.called(card.piece(s.guide().piece()))
             + " without glue; it slides "
             + units.text(s.to() - s.from())
             + ".");
@@ -277,9 +297,9 @@ final class GlueWords {
     return moving(
         p.id(),
         p.wheel().piece(),
-        "Pin " + card.piece(p.wheel().piece()).name(),
+        "Pin " + Says.called(card.piece(p.wheel().piece())),
         "Pin it loosely on "
-            + card.piece(p.seat().piece()).name()
+            + Says.called(card.piece(p.seat().piece()))
             + "; it turns "
             + Math.round(Math.toDegrees(p.to() - p.from()))
             + " degrees.");

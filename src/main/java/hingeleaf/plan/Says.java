@@ -9,6 +9,8 @@ import hingeleaf.card.Piece;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Vec2;
 import hingeleaf.measure.MakerUnits;
+import hingeleaf.measure.Unit;
+import hingeleaf.stock.Stock;
 import java.util.List;
 import java.util.Locale;
 
@@ -27,6 +29,24 @@ final class Says {
         : String.join(", ", names.subList(0, n - 1)) + " and " + names.get(n - 1);
   }
 
+  /** A paper without what its title adds in brackets. */
+  static String paper(Stock stock) {
+    return stock.title().replaceAll(" \\([^()]*\\)$", "");
+  }
+
+  /** A piece's own name, set off, since a frame may be called "far" or "near". */
+  static String called(Piece p) {
+    return "“" + p.name() + "”";
+  }
+
+  /** Names of which not all need be read: "fir-1, fir-2 and 9 more". */
+  static String listed(List<String> names) {
+    int n = names.size();
+    return n <= 4
+        ? names(names, "")
+        : names.get(0) + ", " + names.get(1) + " and " + (n - 2) + " more";
+  }
+
   static String minutes(double m) {
     return m < 1
         ? Math.round(m * 60) + " seconds"
@@ -36,6 +56,20 @@ final class Says {
 
   static String count(int n, String one) {
     return n == 1 ? "1 " + one : n + " " + one + "s";
+  }
+
+  /** A small clearance in the maker's own marks: it need not be exact. */
+  static String near(double mm, MakerUnits units) {
+    if (units.unit() != Unit.IN) {
+      return units.text(mm);
+    }
+    long parts = Math.max(1, Math.round(mm / 25.4 * 16));
+    long below = 16;
+    while (parts % 2 == 0) {
+      parts /= 2;
+      below /= 2;
+    }
+    return parts + "/" + below + " in";
   }
 
   static Box panel(Piece piece, String name) {
@@ -79,7 +113,7 @@ final class Says {
         + " and "
         + beyond(spot.minY(), "lower", units)
         + " edge of "
-        + card.piece(g.b().piece()).name();
+        + called(card.piece(g.b().piece()));
   }
 
   /**

@@ -88,9 +88,9 @@ final class Words {
         + " "
         + units.size(p.width(), p.height())
         + " from "
-        + p.stock().title()
+        + Says.paper(p.stock())
         + " ("
-        + Says.names(names(same), "pieces")
+        + Says.listed(names(same))
         + ")"
         + grain
         + ".";
@@ -107,11 +107,11 @@ final class Words {
     for (CutList.Line line : lines) {
       Piece p = line.piece();
       told.add(
-          Says.names(line.pieces(), "pieces")
+          Says.listed(line.pieces())
               + ": "
               + Says.count(line.quantity(), "piece")
               + " from "
-              + p.stock().title()
+              + Says.paper(p.stock())
               + ", "
               + units.size(p.width(), p.height())
               + " over all"
@@ -123,7 +123,8 @@ final class Words {
         List.of(),
         "Cut " + Says.names(ids(lines), "small parts"),
         "From their pages in templates.pdf, printed at 100 %; knife or small scissors, turning the"
-            + " paper and not the blade:",
+            + " paper and not the blade."
+            + (count(lines) > 4 ? " Pencil each one's name on its back:" : ""),
         told,
         "each lies on its template and hides the line.",
         List.of("knife or scissors", "mat", "templates"),
@@ -206,18 +207,21 @@ final class Words {
   Step score(List<ScoreChart.Row> rows) {
     ScoreChart.Row row = rows.get(0);
     List<CutList.Line> lines = rows.stream().map(ScoreChart.Row::line).toList();
-    String front = settings(row, Face.FRONT);
-    String back = settings(row, Face.BACK);
     List<String> how = new ArrayList<>();
-    if (!front.isEmpty()) {
-      how.add("Good face up, left edge against the stop: score at " + front + ".");
-    }
-    if (!back.isEmpty()) {
-      how.add(
-          (front.isEmpty() ? "Good face down" : "Turned over left to right")
-              + ", left edge against the stop: score at "
-              + back
-              + ".");
+    for (Face up : Face.values()) {
+      for (boolean quarter : new boolean[] {false, true}) {
+        String at = settings(row, up, quarter);
+        if (!at.isEmpty()) {
+          how.add(
+              (up == Face.FRONT ? "Good face up, " : "Turned over left to right, ")
+                  + (quarter
+                      ? "turned a quarter so that its lower edge lies against the stop"
+                      : "left edge against the stop")
+                  + ": score at "
+                  + at
+                  + ".");
+        }
+      }
     }
     if (rows.stream().anyMatch(ScoreChart.Row::doubleScored)) {
       how.add("This card is heavy: score twice, a paper's thickness apart.");
@@ -251,13 +255,10 @@ final class Words {
     return String.join(", ", widths);
   }
 
-  private String settings(ScoreChart.Row row, Face up) {
+  private String settings(ScoreChart.Row row, Face up, boolean quarter) {
     return row.settings().stream()
-        .filter(s -> s.up() == up)
-        .map(
-            s ->
-                (s.aslant() ? "the line of the template" : units.text(s.at()))
-                    + (s.quarterTurn() ? " from the lower edge" : ""))
+        .filter(s -> s.up() == up && s.quarterTurn() == quarter)
+        .map(s -> s.aslant() ? "the line of the template" : units.text(s.at()))
         .collect(Collectors.joining(", "));
   }
 

@@ -58,7 +58,7 @@ final class Layers {
     int order = 0;
     for (Join join : joins) {
       order++;
-      if (!(join instanceof Join.Glue glue) || glue.raisedBy() != 0) {
+      if (!(join instanceof Join.Glue glue)) {
         continue;
       }
       Placed base = byId.get(id(glue.b()));

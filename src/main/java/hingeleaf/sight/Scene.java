@@ -1,12 +1,17 @@
 package hingeleaf.sight;
 
 import hingeleaf.card.Card;
+import hingeleaf.card.Face;
+import hingeleaf.card.Join;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Panel;
 import hingeleaf.card.Posed;
 import hingeleaf.geom.Rigid;
+import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 
 /**
@@ -35,6 +40,36 @@ public record Scene(List<Placed> parts) {
       poses.add(made.panels().get(i).made().then(posed.motions().get(i)));
     }
     return of(made.card(), made.panels(), poses);
+  }
+
+  /**
+   * A card pressed flat, as it is drawn: foam takes no height, so that what stands on foam does not
+   * come through the layers that lie over it.
+   */
+  public static Scene pressed(MadeCard made, Posed posed) {
+    Rigid[] poses = new Rigid[made.panels().size()];
+    Map<String, Integer> index = new HashMap<>();
+    for (int i = 0; i < poses.length; i++) {
+      poses[i] = made.panels().get(i).made().then(posed.motions().get(i));
+      index.put(made.panels().get(i).id(), i);
+    }
+    for (Join join : made.card().joins()) {
+      join.<Boolean>match(g -> lower(g, poses, index), s -> false, p -> false, p -> false);
+    }
+    return of(made.card(), made.panels(), List.of(poses));
+  }
+
+  /** Lowers a raised part onto what bears it; the part's piece has no folds, so nothing follows. */
+  private static boolean lower(Join.Glue g, Rigid[] poses, Map<String, Integer> index) {
+    Integer part = index.get(g.a().piece() + "/" + g.a().panel());
+    Integer base = index.get(g.b().piece() + "/" + g.b().panel());
+    if (g.raisedBy() <= 0 || part == null || base == null) {
+      return false;
+    }
+    double out = g.b().face() == Face.FRONT ? 1 : -1;
+    Vec3 down = poses[base].normal().times(-out * g.raisedBy());
+    poses[part] = poses[part].then(Rigid.translation(down));
+    return true;
   }
 
   /**

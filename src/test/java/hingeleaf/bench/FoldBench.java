@@ -34,7 +34,8 @@ public class FoldBench {
   private final DMatrixRMaj six = new DMatrixRMaj(6, 6);
   private final QRDecomposition<DMatrixRMaj> qr = DecompositionFactory_DDRM.qr(6, 6);
   private BenchCases.Stepper planar = () -> false;
-  private BenchCases.Stepper spatialParts = () -> false;
+  private BenchCases.Stepper sphericalParts = () -> false;
+  private BenchCases.Stepper generalParts = () -> false;
   private BenchCases.Stepper coupled = () -> false;
   private BenchCases.Stepper sheet100 = () -> false;
   private BenchCases.Stepper sheet1000 = () -> false;
@@ -47,7 +48,8 @@ public class FoldBench {
       six.data[i] = random.nextDouble();
     }
     planar = BenchCases.planar();
-    spatialParts = BenchCases.spatialParts();
+    sphericalParts = BenchCases.sphericalParts();
+    generalParts = BenchCases.generalParts();
     coupled = BenchCases.coupled();
     sheet100 = BenchCases.sheet(10);
     sheet1000 = BenchCases.sheet(32);
@@ -65,8 +67,13 @@ public class FoldBench {
   }
 
   @Benchmark
-  public boolean spatial31bodies6loops() {
-    return spatialParts.step();
+  public boolean spherical24bodies6loops() {
+    return sphericalParts.step();
+  }
+
+  @Benchmark
+  public boolean general31bodies6loops() {
+    return generalParts.step();
   }
 
   @Benchmark

@@ -32,12 +32,20 @@ public final class BenchCases {
   }
 
   /** 31 bodies, 36 folds, 6 general loops, each a linkage of its own. */
-  public static Stepper spatialParts() {
+  public static Stepper generalParts() {
+    return six(SpatialSamples.bricard(1.3), "j0");
+  }
+
+  /** 24 bodies, 24 folds, 6 spherical loops: six V-folds on six centre folds. */
+  public static Stepper sphericalParts() {
+    return six(Samples.vFold(45, 60), "gutter");
+  }
+
+  private static Stepper six(Sample one, String lead) {
     Sample all = new Sample();
     List<String> drivers = new ArrayList<>();
     List<Double> rate = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
-      Sample one = SpatialSamples.bricard(1.3);
       String k = "k" + i;
       Vec3 off = v(200.0 * i, 0, 0);
       one.panels.forEach(
@@ -46,7 +54,7 @@ public final class BenchCases {
           f -> all.fold(k + f.id(), k + f.a(), k + f.b(), f.from().plus(off), f.to().plus(off)));
       one.glue.forEach(g -> all.glue(k + g[0], k + g[1]));
       all.fixed(k + one.fixed.get(0));
-      drivers.add(k + "j0");
+      drivers.add(k + lead);
       rate.add(1.0);
     }
     return follow(all, drivers, rate, 0.2);

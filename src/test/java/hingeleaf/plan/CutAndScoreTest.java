@@ -144,4 +144,27 @@ class CutAndScoreTest {
                 .die())
         .isEmpty();
   }
+
+  @Test
+  void openingsAreCalledByTheirShapes() {
+    Ring[] rings = {
+      Shapes.circle(40),
+      Shapes.square(40),
+      Shapes.rectangle(60, 40),
+      Shapes.ellipse(60, 40),
+      Shapes.arch(40, 60),
+      Shapes.rounded(60, 40, 8),
+      new Ring(List.of(new Vec2(-20, -20), new Vec2(20, -20), new Vec2(0, 20)))
+    };
+    List<Ring> holes = java.util.Arrays.stream(rings).map(r -> r.moved(new Vec2(60, 70))).toList();
+    List<String> words =
+        holes.stream()
+            .map(h -> piece("p", 150, 150, List.of(h), List.of()))
+            .map(p -> CutList.of(List.of(p), BuiltInBench.metric()).lines().get(0))
+            .map(l -> l.openings().get(0).shape())
+            .toList();
+    assertThat(words)
+        .containsExactly(
+            "circle", "square", "rectangle", "ellipse", "arch", "rounded rectangle", "shape");
+  }
 }

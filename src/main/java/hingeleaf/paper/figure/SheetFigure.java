@@ -22,6 +22,7 @@ import java.util.List;
 public final class SheetFigure {
   private static final double NM = 1e6;
   private static final double ROOM = 5;
+  private static final int MOST_NUMBERS = 9;
   private static final Pen CUT = Pen.solid(0.25, Look.ACCENT);
 
   private SheetFigure() {}
@@ -47,9 +48,14 @@ public final class SheetFigure {
         new Mark.Stroke(Path.rectangle(ROOM, ROOM, ROOM + w * scale, ROOM + h * scale), Pen.EDGE));
     int n = 1;
     for (Cut c : sheet.cuts()) {
-      cut(c, n++, scale, marks);
+      cut(c, numbered(sheet) ? n++ : 0, scale, marks);
     }
     return Drawing.plain(w * scale + 2 * ROOM, h * scale + 2 * ROOM, "sheet", marks);
+  }
+
+  /** Whether the cuts are few enough to be told apart; small parts are cut out in any order. */
+  public static boolean numbered(PlannedSheet sheet) {
+    return sheet.cuts().size() <= MOST_NUMBERS;
   }
 
   private static void piece(
@@ -89,7 +95,10 @@ public final class SheetFigure {
     boolean x = c.axis() == Axis.X;
     Vec2 a = x ? new Vec2(at, from) : new Vec2(from, at);
     Vec2 b = x ? new Vec2(at, to + 1.2) : new Vec2(to + 1.2, at);
-    marks.add(new Mark.Stroke(Path.line(a, b), CUT));
+    marks.add(new Mark.Stroke(Path.line(a, b), number > 0 ? CUT : Pen.FINE_EDGE));
+    if (number == 0) {
+      return;
+    }
     Vec2 words = x ? new Vec2(at, to + 1.6) : new Vec2(to + 1.7, at - Look.TINY * 0.33);
     marks.add(
         new Mark.Words(

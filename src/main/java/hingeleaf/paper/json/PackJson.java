@@ -7,8 +7,10 @@ import hingeleaf.card.Rest;
 import hingeleaf.card.Score;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
+import hingeleaf.fold.accuracy.CuttingReport;
 import hingeleaf.fold.contact.Touch;
 import hingeleaf.fold.contact.Way;
+import hingeleaf.fold.stand.Stand;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
@@ -111,6 +113,8 @@ public final class PackJson {
     steps(pack.work());
     new PostJson(g, pack).write(pack);
     pack.touches().ifPresent(this::way);
+    cutting(pack.cutting());
+    stand(pack.stand());
     g.writeArrayPropertyStart("misfits");
     for (Misfit m : pack.made().misfits()) {
       g.writeStartObject();
@@ -269,6 +273,53 @@ public final class PackJson {
       g.writeEndObject();
     }
     g.writeEndArray();
+    g.writeEndObject();
+  }
+
+  private void cutting(CuttingReport r) {
+    g.writeObjectPropertyStart("cutting");
+    number("accuracy", r.accuracy());
+    g.writeNumberProperty("trials", r.trials());
+    g.writeNumberProperty("seed", r.seed());
+    share("gluedStanding", r.standing());
+    share("gluedFlat", r.flat());
+    number("shift", r.shift());
+    g.writeStringProperty("watch", r.watch());
+    g.writeArrayPropertyStart("stages");
+    for (CuttingReport.Part p : r.parts()) {
+      g.writeStartObject();
+      g.writeStringProperty("piece", p.piece());
+      number("misfit", p.misfit());
+      number("jam", p.jam());
+      number("worstMisfit", p.worstMisfit());
+      number("worstJam", p.worstJam());
+      number("tilt", p.tilt());
+      g.writeObjectPropertyStart("effects");
+      p.effects().forEach(e -> number(e.fold(), e.perMm()));
+      g.writeEndObject();
+      g.writeEndObject();
+    }
+    g.writeEndArray();
+    g.writeEndObject();
+  }
+
+  private void share(String name, CuttingReport.Share s) {
+    g.writeObjectPropertyStart(name);
+    number("share", s.share());
+    number("least", s.least());
+    number("most", s.most());
+    g.writeEndObject();
+  }
+
+  private void stand(Stand s) {
+    g.writeObjectPropertyStart("stand");
+    g.writeStringProperty("verdict", s.verdict().name().toLowerCase(Locale.ROOT));
+    number("height", s.height());
+    number("front", s.front());
+    number("back", s.back());
+    number("forwards", s.forwards());
+    number("backwards", s.backwards());
+    texts("loose", s.loose().stream().map(Stand.Lean::piece).toList());
     g.writeEndObject();
   }
 

@@ -3,6 +3,7 @@ package hingeleaf.paper.pack;
 import hingeleaf.card.Face;
 import hingeleaf.geom.Vec2;
 import hingeleaf.measure.MakerUnits;
+import hingeleaf.measure.Unit;
 import hingeleaf.pack.Mass;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.CheckBar;
@@ -30,6 +31,9 @@ import java.util.stream.Collectors;
 final class FrontPage {
   private static final int MOST_OPENINGS = 6;
   private static final int MOST_NAMES = 6;
+
+  /** Avoirdupois, by the International Yard and Pound Agreement, 1959. */
+  private static final double OUNCE_G = 28.349523125;
 
   private final Pack pack;
   private final BookStyle style;
@@ -78,7 +82,7 @@ final class FrontPage {
     Mass mass = pack.mass();
     return pieces
         + " pieces, "
-        + grams(mass.made())
+        + grams(mass.made(), units)
         + " with glue. About "
         + Math.round(pack.work().hands())
         + " minutes of work in "
@@ -88,8 +92,16 @@ final class FrontPage {
         + " from the first cut to the last, drying included.";
   }
 
-  static String grams(double g) {
-    return String.format(Locale.ROOT, "%.1f g", g);
+  /** "inches" or "mm", for sentences in which "in" would be misread. */
+  static String unitWord(MakerUnits units) {
+    return units.unit() == Unit.IN ? "inches" : units.unit().word();
+  }
+
+  /** As scales of the maker's country show it. */
+  static String grams(double g, MakerUnits units) {
+    return units.unit() == Unit.IN
+        ? String.format(Locale.ROOT, "%.2f oz", g / OUNCE_G)
+        : String.format(Locale.ROOT, "%.1f g", g);
   }
 
   static String hours(double minutes) {
@@ -123,7 +135,7 @@ final class FrontPage {
     if (!shapes.isEmpty()) {
       Set<String> papers =
           shapes.stream()
-              .map(l -> l.piece().stock().title())
+              .map(FrontPage::paper)
               .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
       String from = papers.size() > 2 ? papers.size() + " papers" : String.join(", ", papers);
       rows.add(row(shapes, "by templates.pdf", from, "–"));
@@ -131,11 +143,14 @@ final class FrontPage {
     return rows;
   }
 
+  /** A paper without what its title adds in brackets. */
+  private static String paper(CutList.Line line) {
+    return line.piece().stock().title().replaceAll(" \\(.*\\)$", "");
+  }
+
   private List<String> key(CutList.Line line) {
     return List.of(
-        units.size(line.piece().width(), line.piece().height()),
-        line.piece().stock().title(),
-        scores(line));
+        units.size(line.piece().width(), line.piece().height()), paper(line), scores(line));
   }
 
   private static List<String> row(
@@ -151,7 +166,11 @@ final class FrontPage {
   private String scores(CutList.Line line) {
     for (Row row : pack.scores().rows()) {
       if (row.line().pieces().equals(line.pieces())) {
-        return row.settings().stream().map(s -> at(s)).collect(Collectors.joining(", "))
+        boolean level = row.settings().stream().allMatch(Setting::quarterTurn);
+        return (level ? "from below: " : "")
+            + row.settings().stream()
+                .map(s -> level ? units.number(s.at()) : at(s))
+                .collect(Collectors.joining(", "))
             + (row.settings().stream().allMatch(s -> s.groove().isPresent()) ? "" : " (ruler)");
       }
     }
@@ -214,7 +233,12 @@ final class FrontPage {
     Row row = pack.scores().rows().get(0);
     SeenPiece seen = SeenPiece.of(row.line().piece(), Face.FRONT, List.of());
     Drawing chart =
-        ScoreChart.scores(seen, style.width() * 0.5, 58, PackFiles.lengths(pack), style.fonts());
+        ScoreChart.scores(
+            seen,
+            style.width() * 0.5,
+            style.paper().height() > 290 ? 58 : 50,
+            PackFiles.lengths(pack),
+            style.fonts());
     List<Block> right = new ArrayList<>();
     Set<LineKey.Entry> entries = EnumSet.of(LineKey.Entry.CUT, LineKey.Entry.MOUNTAIN);
     if (pack.card().pieces().stream()
@@ -229,8 +253,10 @@ final class FrontPage {
         Block.Paragraph.note(
             row.line().names()
                 + (alike(row) > 1 ? " and the frames like it" : "")
-                + ", good face up, left edge against the stop. Distances run from the left edge, in "
-                + units.unit().word()
+                + ", good face up. Distances run from the "
+                + (row.settings().stream().allMatch(Setting::quarterTurn) ? "lower" : "left")
+                + " edge, which lies against the stop, in "
+                + unitWord(units)
                 + ". The groove is on the outside of every fold, the bead inside."));
     all.add(
         new Block.Together(

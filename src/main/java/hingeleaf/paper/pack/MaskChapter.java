@@ -184,7 +184,7 @@ final class MaskChapter {
                     + (row * columns + column + 1)
                     + " of "
                     + rows * columns
-                    + " (parts overlap by 10 mm: lay edge on edge and tape)";
+                    + " (parts overlap: lay the lines upon each other and tape)";
         all.add(
             new Block.Together(
                 List.of(

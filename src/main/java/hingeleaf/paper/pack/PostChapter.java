@@ -99,14 +99,14 @@ final class PostChapter {
     all.add(
         Block.Paragraph.of(
             "Weighs about "
-                + FrontPage.grams(m.posted())
+                + FrontPage.grams(m.posted(), units)
                 + " ready to post: pieces "
-                + FrontPage.grams(m.card())
+                + FrontPage.grams(m.card(), units)
                 + ", glue "
-                + FrontPage.grams(m.glue())
-                + (m.foam() > 0 ? ", foam " + FrontPage.grams(m.foam()) : "")
+                + FrontPage.grams(m.glue(), units)
+                + (m.foam() > 0 ? ", foam " + FrontPage.grams(m.foam(), units) : "")
                 + ", envelope "
-                + FrontPage.grams(m.envelope())
+                + FrontPage.grams(m.envelope(), units)
                 + "."));
   }
 

@@ -42,7 +42,7 @@ final class SheetChapter {
                 + " take "
                 + shopping(pack.sheets())
                 + ". Cut along the numbered lines in their order, every cut right across the part"
-                + " in hand."));
+                + " in hand; below each sheet stands how wide the part is that falls off."));
     List<Cells.Cell> cells = new ArrayList<>();
     for (SheetWork need : pack.sheets()) {
       if (need.plan().isPresent()) {
@@ -104,8 +104,9 @@ final class SheetChapter {
         (count > 1 ? count + " × " : "")
             + stock.name()
             + ", "
-            + need.order().stock().title()
-            + ". Falls off at each cut: "
-            + settings);
+            + need.order().stock().title().replaceAll(" \\([^()]*\\)$", "")
+            + (SheetFigure.numbered(sheet)
+                ? ". Trimmer at each cut: " + settings
+                : ". Many small parts: cut the strip off, then them in any order"));
   }
 }

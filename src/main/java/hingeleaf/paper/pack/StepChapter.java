@@ -32,7 +32,7 @@ final class StepChapter {
         Block.Paragraph.note(
             "Toned: what is new at this step. Hatched: glue or tape. Arrows: the way a fold goes."
                 + " Lengths in drawings are in "
-                + pack.inputs().wants().units().unit().word()
+                + FrontPage.unitWord(pack.inputs().wants().units())
                 + "."));
     StepPictures pictures = new StepPictures(pack, width, fonts);
     for (Step step : pack.work().steps()) {

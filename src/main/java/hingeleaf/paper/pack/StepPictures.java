@@ -6,10 +6,14 @@ import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
+import hingeleaf.geom.Vec2;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
 import hingeleaf.paper.Fonts;
+import hingeleaf.paper.Mark;
+import hingeleaf.paper.Pen;
 import hingeleaf.paper.SeenPiece;
+import hingeleaf.paper.figure.Arrow;
 import hingeleaf.paper.figure.Cells;
 import hingeleaf.paper.figure.Cells.Cell;
 import hingeleaf.paper.figure.FlatFigure;
@@ -27,6 +31,11 @@ final class StepPictures {
   /** How far along its way to flat a card is drawn, so that its layers still show. */
   private static final double NEARLY_FLAT = 0.86;
 
+  /** So near to flat that it looks flat from above, and yet nothing raised pokes through. */
+  private static final double SEEN_FLAT = 0.92;
+
+  private static final double SWING = 16;
+  private static final double LEAST_SWING = 0.5;
   private static final double TALL = 54;
   private static final int MOST_CELLS = 4;
 
@@ -117,7 +126,10 @@ final class StepPictures {
     SeenPiece seen = SeenPiece.of(pack.card().piece(step.pieces().get(0)), Face.FRONT, List.of());
     Drawing d =
         hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.62, TALL + 22, lengths(), fonts);
-    return List.of(new Cell(d, "good face up; distances from the left edge"));
+    boolean level =
+        seen.scores().stream().allMatch(s -> Math.abs(s.at().from().y() - s.at().to().y()) < 1e-6);
+    String edge = level ? "lower" : "left";
+    return List.of(new Cell(d, "good face up; distances from the " + edge + " edge"));
   }
 
   private List<Cell> write(Step step) {
@@ -197,7 +209,23 @@ final class StepPictures {
     Posed pose = flat ? nearlyFlat() : made();
     String words = flat ? "pressed flat (drawn a little open)" : "set on the edge";
     Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, front(), words);
-    return List.of(glue, then);
+    return List.of(glue, flat ? swung(then, g.a().piece(), pose) : then);
+  }
+
+  /** The same with an arrow above it that says which way the new layer goes over. */
+  private Cell swung(Cell cell, String piece, Posed flat) {
+    Vec2 way = Swing.of(pack.made(), flat, piece, front());
+    if (way.length() < LEAST_SWING) {
+      return cell;
+    }
+    Drawing d = cell.drawing();
+    Vec2 half = way.unit().times(SWING / 2);
+    Vec2 middle = new Vec2(d.width() / 2, d.height() + SWING / 4);
+    List<Mark> marks = new ArrayList<>(d.marksMoved(Vec2.ZERO));
+    Pen pen = Pen.solid(0.35, hingeleaf.paper.Look.ACCENT);
+    marks.addAll(Arrow.of(middle.minus(half), middle.plus(half), way.x() < 0 ? -0.2 : 0.2, pen));
+    double high = d.height() + SWING / 2 + 2;
+    return new Cell(Drawing.plain(d.width(), high, d.title(), marks), cell.words());
   }
 
   private List<Cell> whole() {
@@ -208,7 +236,8 @@ final class StepPictures {
     if (pack.best() >= 0) {
       Rest best = pack.flats().states().get(pack.best());
       String size = units().size(best.width(), best.height());
-      cells.add(cell(all, Set.of(), List.of(), best.posed(), Look.straightOn(), "flat: " + size));
+      cells.add(
+          cell(all, Set.of(), List.of(), along(SEEN_FLAT), Look.straightOn(), "flat: " + size));
     }
     return cells;
   }
@@ -274,8 +303,13 @@ final class StepPictures {
   }
 
   private Posed nearlyFlat() {
+    return along(NEARLY_FLAT);
+  }
+
+  /** The card so far on its way to its best rest, 0 made to 1 flat. */
+  private Posed along(double share) {
     List<Posed> way = pack.wayToBestRest();
-    return way.isEmpty() ? still() : way.get((int) Math.floor((way.size() - 1) * NEARLY_FLAT));
+    return way.isEmpty() ? still() : way.get((int) Math.floor((way.size() - 1) * share));
   }
 
   private hingeleaf.measure.MakerUnits units() {

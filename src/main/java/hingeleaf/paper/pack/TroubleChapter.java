@@ -44,7 +44,7 @@ final class TroubleChapter {
             "gap at a corner",
             "the first tab was not along the edge, or the piece was cut out of square",
             "if it is less than "
-                + units().text(1)
+                + small(1, "1/32 in")
                 + ", leave it; else trim the frame flush, all edges together, when dry",
             "set one end, then the other, then press; check two corners with a set square"));
     rows.add(
@@ -64,7 +64,7 @@ final class TroubleChapter {
             "a tab shows in an opening",
             "the opening is wider than the frame less its two tabs",
             "colour the tab like what lies behind it, or trim it to "
-                + units().text(6)
+                + small(6, "1/4 in")
                 + " but no less",
             "make the opening smaller or the tabs narrower"));
     if (raised()) {
@@ -86,8 +86,9 @@ final class TroubleChapter {
     all.add(Block.Paragraph.note("Common practice of the trade; try a cure on a scrap first."));
   }
 
-  private hingeleaf.measure.MakerUnits units() {
-    return pack.inputs().wants().units();
+  private String small(double mm, String inches) {
+    var units = pack.inputs().wants().units();
+    return units.unit() == hingeleaf.measure.Unit.IN ? inches : units.text(mm);
   }
 
   private boolean raised() {

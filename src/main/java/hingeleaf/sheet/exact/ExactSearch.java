@@ -65,7 +65,7 @@ public final class ExactSearch {
       return new Answer.None();
     }
     if (waste == 0 && (task.types > 1 || task.demand[0] > 1)) {
-      Answer answer = new PerfectCover(task, search.vectors, budget, search.work).solve();
+      Answer answer = perfect(task, search.vectors, budget, work, stop);
       if (!(answer instanceof Answer.Unknown)) {
         return answer;
       }
@@ -82,6 +82,12 @@ public final class ExactSearch {
       return new Answer.Unknown();
     }
     return found ? new Answer.Found(search.layouts()) : new Answer.None();
+  }
+
+  private static Answer perfect(
+      Task task, Vectors vectors, long budget, long work, BooleanSupplier stop) {
+    Patterns.Work own = new Patterns.Work(work * 10, stop);
+    return new PerfectCover(task, vectors, budget, own).solve();
   }
 
   /** True: covered; false: impossible; null: given up. */

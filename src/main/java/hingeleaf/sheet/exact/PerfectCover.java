@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Covers the demand exactly with sheets that have no waste at all. */
 final class PerfectCover {
-  private static final int[] WIDTHS = {Integer.MAX_VALUE, 400, 1500, 1500, 6000, 6000};
+  private static final int[] WIDTHS = {Integer.MAX_VALUE, 200, 400, 800, 1500, 3000};
   private final Task task;
   private final Vectors vectors;
   private final long budget;
@@ -35,7 +35,7 @@ final class PerfectCover {
       chosen.clear();
       boolean complete = true;
       for (int s = 0; s < task.stocks; s++) {
-        Tilings t = Tilings.of(task, s, vectors, work, WIDTHS[attempt], attempt * 7);
+        Tilings t = Tilings.of(task, s, vectors, task.demand, work, WIDTHS[attempt], attempt * 7);
         complete &= t.complete();
         tilings.add(t);
       }
@@ -46,8 +46,48 @@ final class PerfectCover {
       if (found != null && complete) {
         return new ExactSearch.Answer.None();
       }
+      chosen.clear();
+      if (task.stocks == 1 && nested(task.demand.clone(), attempt)) {
+        return new ExactSearch.Answer.Found(List.copyOf(chosen));
+      }
     }
     return new ExactSearch.Answer.Unknown();
+  }
+
+  /**
+   * Fixes one full sheet after the other and collects blocks anew from what is left, which are far
+   * fewer.
+   */
+  private boolean nested(int[] rest, int attempt) {
+    int pieces = 0;
+    double area = 0;
+    for (int t = 0; t < rest.length; t++) {
+      pieces += rest[t];
+      area += (double) task.area(t) * rest[t];
+    }
+    long sheets = Math.round(area / task.sheetArea(0));
+    int width = sheets == 1 ? 300 : 500;
+    Tilings t = Tilings.of(task, 0, new Vectors(rest), rest, work, width, attempt * 5);
+    int tries = sheets == 1 ? Integer.MAX_VALUE : sheets == 2 ? 150 : 12;
+    List<Tilings.Block> whole = t.whole();
+    int stride = Math.max(1, whole.size() / tries);
+    for (int i = attempt % stride; i < whole.size() && !work.over(); i += stride) {
+      Tilings.Block block = whole.get(i);
+      if (sheets == 1 && block.pieces() < pieces) {
+        continue;
+      }
+      chosen.add(new Layout(0, t.tree(block)));
+      int[] after = rest.clone();
+      int[] counts = t.counts(block);
+      for (int k = 0; k < after.length; k++) {
+        after[k] -= counts[k];
+      }
+      if (sheets == 1 || nested(after, attempt)) {
+        return true;
+      }
+      chosen.remove(chosen.size() - 1);
+    }
+    return false;
   }
 
   private @Nullable Boolean cover(long[] rest, long cost) {

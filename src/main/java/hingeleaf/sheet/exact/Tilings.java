@@ -21,6 +21,7 @@ final class Tilings {
   private final int[] level;
   private final int mostInLevel;
   private final int shift;
+  private final int[] wanted;
   private final Task task;
   private final int stock;
   private final Vectors vectors;
@@ -57,10 +58,17 @@ final class Tilings {
   private record Key(int w, int h, List<Long> content) {}
 
   private Tilings(
-      Task task, int stock, Vectors vectors, Patterns.Work work, int mostInLevel, int shift) {
+      Task task,
+      int stock,
+      Vectors vectors,
+      int[] wanted,
+      Patterns.Work work,
+      int mostInLevel,
+      int shift) {
     this.task = task;
     this.mostInLevel = mostInLevel;
     this.shift = shift;
+    this.wanted = wanted;
     level = new int[task.count + 1];
     this.stock = stock;
     this.vectors = vectors;
@@ -70,12 +78,20 @@ final class Tilings {
   /**
    * Collects blocks.
    *
+   * @param vectors made for {@code wanted}
+   * @param wanted how many of each type may be used
    * @param mostInLevel how many blocks of one number of pieces are kept, not counting full strips
    * @param shift with which type to begin; another start keeps other blocks
    */
   static Tilings of(
-      Task task, int stock, Vectors vectors, Patterns.Work work, int mostInLevel, int shift) {
-    Tilings t = new Tilings(task, stock, vectors, work, mostInLevel, shift);
+      Task task,
+      int stock,
+      Vectors vectors,
+      int[] wanted,
+      Patterns.Work work,
+      int mostInLevel,
+      int shift) {
+    Tilings t = new Tilings(task, stock, vectors, wanted, work, mostInLevel, shift);
     t.grow();
     return t;
   }
@@ -93,6 +109,9 @@ final class Tilings {
   private void grow() {
     for (int i = 0; i < task.types; i++) {
       int t = (i + shift) % task.types;
+      if (wanted[t] == 0) {
+        continue;
+      }
       int[] one = new int[task.types];
       one[t] = 1;
       long[] content = vectors.pack(one);
@@ -166,6 +185,15 @@ final class Tilings {
     }
     going = blocks.size() < MOST_BLOCKS && !work.over();
     complete &= going;
+  }
+
+  /** How many of each type a block holds. */
+  int[] counts(Block block) {
+    int[] result = new int[task.types];
+    for (int t = 0; t < result.length; t++) {
+      result[t] = vectors.count(block.content, 0, t);
+    }
+    return result;
   }
 
   /** The tree of a block; all its pieces are wanted. */

@@ -16,15 +16,16 @@ import java.util.List;
 import java.util.Map;
 
 /** Cards for tests, from short designs. */
-final class Designs {
+public final class Designs {
   private Designs() {}
 
   /** One stage: a back and a frame with sides left and right; further lines as given. */
-  static String stage(double width, double height, double side, String aperture, String more) {
+  public static String stage(
+      double width, double height, double side, String aperture, String more) {
     return stack(width, height, side, "    - {name: far, " + aperture + "}\n", more);
   }
 
-  static String stack(double width, double height, double side, String frames, String more) {
+  public static String stack(double width, double height, double side, String frames, String more) {
     return "hingeleaf: 1\nbase:\n  stacked-frames:\n    width: "
         + width
         + "\n    height: "
@@ -36,7 +37,7 @@ final class Designs {
         + more;
   }
 
-  static MadeCard card(String yaml) {
+  public static MadeCard card(String yaml) {
     DesignDocument.Outcome read =
         DesignDocument.read("t", yaml.getBytes(StandardCharsets.UTF_8), Structures.FORMS);
     if (read instanceof DesignDocument.Outcome.Wrong w) {
@@ -51,7 +52,7 @@ final class Designs {
   }
 
   /** The rest in which every stage leans one way: 1 right, -1 left. */
-  static Rest leaning(MadeCard made, int... leans) {
+  public static Rest leaning(MadeCard made, int... leans) {
     List<Integer> wanted = java.util.Arrays.stream(leans).boxed().toList();
     Flats flats = FlatStates.of(made, 64);
     return flats.states().stream()
