@@ -146,7 +146,7 @@ function input(f, name) {
 function several(f, name, between) {
   const items = f.items ?? [];
   return h('span', {}, items.flatMap((/** @type {any} */ item, /** @type {number} */ i) => [
-    i > 0 && between, lengthInput(pathFor(f, item, items), name + (items.length > 1 ? ', ' + (item.name ?? i + 1) : ''))]));
+    i > 0 && (item.name === 'radius' ? ', corners ' : between), lengthInput(pathFor(f, item, items), name + (items.length > 1 ? ', ' + (item.name ?? i + 1) : ''))]));
 }
 
 /** Offsets that nobody has given yet are given as a pair. @param {any} f @param {any} item @param {any[]} items */
