@@ -59,7 +59,8 @@ public final class Mends {
     if (there.isPresent() && there.get() instanceof Node.Fields shape) {
       return shapes(shape, want);
     }
-    String word = path.substring(path.lastIndexOf('.') + 1);
+    String last = path.substring(path.lastIndexOf('.') + 1);
+    String word = path.contains(".aperture") ? "opening" : last.replace('-', ' ');
     return sizes(want).stream()
         .map(l -> new Mend("make the " + word + " " + say(l), put(path, l)))
         .toList();

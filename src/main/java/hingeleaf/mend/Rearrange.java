@@ -58,36 +58,40 @@ public final class Rearrange {
     Tree tree = design.tree();
     Set<String> gone = new HashSet<>();
     name(tree, path).ifPresent(gone::add);
-    List<Change> all = new ArrayList<>(standing(tree, gone, path));
-    all.add(new Change.Remove(path));
-    depths(tree, path).ifPresent(side -> all.add(new Change.Remove(side)));
+    Set<Item> items = standing(tree, gone);
+    List<Change> all = new ArrayList<>();
+    if (STANDING.stream().anyMatch(list -> path.startsWith(list + "["))) {
+      items(tree).stream().filter(i -> i.path().equals(path)).forEach(items::add);
+    } else {
+      all.add(new Change.Remove(path));
+      depths(tree, path).ifPresent(side -> all.add(new Change.Remove(side)));
+    }
+    items.stream().sorted(LATER_FIRST).forEach(i -> all.add(new Change.Remove(i.path())));
+    if (text(tree, "message.on").filter(gone::contains).isPresent()) {
+      all.add(new Change.Remove("message"));
+    }
     return all;
   }
 
   /** Later items first, so that the numbers of those before stay right. */
-  private static List<Change> standing(Tree tree, Set<String> gone, String path) {
+  private static final Comparator<Item> LATER_FIRST =
+      Comparator.comparing(Item::list).thenComparing(Item::index, Comparator.reverseOrder());
+
+  /** All that stands on what goes, directly or not; their names join those that go. */
+  private static Set<Item> standing(Tree tree, Set<String> gone) {
     Set<Item> items = new HashSet<>();
     boolean more = true;
     while (more) {
       more = false;
       for (Item item : items(tree)) {
         boolean on = text(tree, item.path() + ".on").filter(gone::contains).isPresent();
-        if (on && !item.path().equals(path) && items.add(item)) {
+        if (on && items.add(item)) {
           name(tree, item.path()).ifPresent(gone::add);
           more = true;
         }
       }
     }
-    List<Change> all = new ArrayList<>();
-    items.stream()
-        .filter(i -> !(i.list() + "[").equals(path.replaceAll("\\d+]$", "")))
-        .sorted(
-            Comparator.comparing(Item::list).thenComparing(Item::index, Comparator.reverseOrder()))
-        .forEach(i -> all.add(new Change.Remove(i.path())));
-    if (text(tree, "message.on").filter(gone::contains).isPresent()) {
-      all.add(new Change.Remove("message"));
-    }
-    return all;
+    return items;
   }
 
   private record Item(String list, int index) {

@@ -33,6 +33,9 @@ final class CardApi {
   private final Reckoner reckoner;
   private final Reckoner patient;
 
+  /** Findings and mends wait for no chapter; its thread ends with the process. */
+  private final Reckoner thinking = Reckoner.patient();
+
   CardApi(Desk desk, Reckoner reckoner, Reckoner patient) {
     this.desk = desk;
     this.reckoner = reckoner;
@@ -126,7 +129,8 @@ final class CardApi {
 
   /** All findings, those of folding and of the post too. */
   void findings(Context c) {
-    slowly(
+    reckon(
+        thinking,
         () -> {
           List<Problem> all = open(c).problems();
           json(c, JsonOut.object(out -> FindingJson.write(out, all)));
@@ -158,7 +162,8 @@ final class CardApi {
 
   /** The mends that were tried for every finding that wants something, by its number. */
   void mends(Context c) {
-    slowly(
+    reckon(
+        thinking,
         () -> {
           Pack pack = open(c).whole();
           List<Problem> problems = pack.problems();

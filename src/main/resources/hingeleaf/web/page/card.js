@@ -1,6 +1,7 @@
 // The card that lies open: what the server last said of it, and the changes on their way.
 import { get, post, Refused } from './api.js';
 import { tell } from './dom.js';
+import { marked, written } from './lengths.js';
 
 /** @type {any} */
 let now = null;
@@ -15,6 +16,12 @@ const savers = new Set();
 export const card = () => now;
 export const ruler = () => ({ unit: now?.sheet?.unit ?? view, step: now?.sheet?.step ?? 1 });
 export const unitShown = () => view;
+
+/** A length on the marks as the design should say it: bare in its own unit. @param {number} mm */
+export function told(mm) {
+  const text = written(marked(mm, ruler()), ruler().unit);
+  return now.designUnit === ruler().unit ? text.replace(/ \w+$/, '') : JSON.stringify(text);
+}
 
 /** @param {(card: any) => void} watcher */
 export function watch(watcher) {

@@ -13,11 +13,17 @@ export function h(tag, props = {}, ...children) {
   for (const [key, value] of Object.entries(props)) {
     if (value === null || value === undefined || value === false) continue;
     if (key.startsWith('on')) el.addEventListener(key.slice(2), value);
-    else if (key === 'value') /** @type {any} */ (el).value = value;
+    else if (key === 'value') put(/** @type {any} */ (el), value);
     else el.setAttribute(key, value === true ? '' : String(value));
   }
   el.append(...children.flat().filter((c) => c !== null && c !== undefined && c !== false).map(asNode));
   return el;
+}
+
+/** The value, and what it counts as unchanged. @param {any} el @param {any} value */
+function put(el, value) {
+  if ('defaultValue' in el) el.defaultValue = value;
+  el.value = value;
 }
 
 /** @param {any} c */

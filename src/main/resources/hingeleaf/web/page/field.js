@@ -33,13 +33,20 @@ export async function commit(input, ...changes) {
 export function textInput(f) {
   const input = h('input', {
     type: 'text', value: f.text, 'data-path': f.path, 'aria-label': f.label, autocomplete: 'off', spellcheck: 'false',
-    onchange: () => input.value !== f.text && commit(input, f.change(input.value)),
+    'data-sent': f.text,
+    onchange: () => send(), onblur: () => send(),
     onkeydown: (/** @type {KeyboardEvent} */ e) => {
-      if (e.key === 'Escape') { input.value = f.text; input.blur(); }
+      if (e.key === 'Escape') { input.value = input.dataset.sent = f.text; input.blur(); }
       if (e.key === 'Enter') input.blur();
     },
     onfocus: () => input.select(),
   });
+  /** Once for each text; a text that outlived a fresh worksheet is sent when it is left. */
+  function send() {
+    if (input.value === input.dataset.sent || !input.isConnected || input.closest('[data-renewing]')) return;
+    input.dataset.sent = input.value;
+    commit(input, f.change(input.value));
+  }
   fitted(input);
   return input;
 }
@@ -70,7 +77,7 @@ export function lengthInput(f, label) {
     if (!by) return;
     e.preventDefault();
     mm = stepped(mm, by * (e.shiftKey ? 10 : 1), ruler());
-    input.value = written(mm, ruler().unit);
+    input.value = input.defaultValue = input.dataset.sent = written(mm, ruler().unit); // a step is not typing: undo takes it back
     clearTimeout(timer);
     timer = setTimeout(() => commit(input, { op: 'length', path: f.path, text: input.value }), 180);
   });
@@ -146,7 +153,7 @@ function input(f, name) {
 function several(f, name, between) {
   const items = f.items ?? [];
   return h('span', {}, items.flatMap((/** @type {any} */ item, /** @type {number} */ i) => [
-    i > 0 && between, lengthInput(pathFor(f, item, items), name + (items.length > 1 ? ', ' + (item.name ?? i + 1) : ''))]));
+    i > 0 && (item.name === 'radius' ? ', corners ' : between), lengthInput(pathFor(f, item, items), name + (items.length > 1 ? ', ' + (item.name ?? i + 1) : ''))]));
 }
 
 /** Offsets that nobody has given yet are given as a pair. @param {any} f @param {any} item @param {any[]} items */

@@ -1,9 +1,8 @@
 // The hand on the card: picks a part, and drags a cut-out across the panel that it is on.
 import * as THREE from 'three';
-import { card, change, explain, ruler } from './card.js';
+import { card, change, explain, ruler, told } from './card.js';
 import { choose, reveal } from './chosen.js';
 import { findSpotsWith } from './carry.js';
-import { marked, written } from './lengths.js';
 
 export class Hand {
   /** @param {import('./studio.js').Studio} studio */
@@ -107,8 +106,7 @@ export class Hand {
     const item = field.items.find((/** @type {any} */ i) => i.path === held.drag.path);
     const at = item.fields.find((/** @type {any} */ f) => f.key === 'at');
     const local = held.drag.by.clone().transformDirection(held.hit.object.matrixWorld.clone().invert()).multiplyScalar(held.drag.by.length());
-    const { unit } = ruler();
-    const to = [0, 1].map((k) => JSON.stringify(written(marked(at.items[k].mm + local.getComponent(k), ruler()), unit)));
+    const to = [0, 1].map((k) => told(at.items[k].mm + local.getComponent(k)));
     choose(held.piece);
     change({ op: 'put', path: at.path, yaml: `[${to.join(', ')}]` }).catch((e) => { explain(e); this.studio.pose(); });
   }

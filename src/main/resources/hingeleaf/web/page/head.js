@@ -30,7 +30,7 @@ export function unitPair(changed) {
       try { await put('/settings', { unit: word }); await show(word); changed?.(word); } catch (x) { explain(x); }
     },
   }, word);
-  return h('span', { class: 'pair', role: 'group', 'aria-label': 'Units' }, unit('mm', 'Millimetres'), unit('in', 'Inches'));
+  return h('span', { class: 'pair', role: 'group', 'aria-label': 'Units' }, unit('mm', 'mm: show in millimetres'), unit('in', 'in: show in inches'));
 }
 
 /** @param {boolean} withCard */
@@ -40,7 +40,7 @@ export function head(withCard) {
   const again = h('button', { type: 'button', class: 'plain', onclick: () => redo().catch(explain), 'aria-keyshortcuts': 'Control+Shift+Z' }, 'Redo');
   byId('head').replaceChildren(
     h('a', { class: 'name', href: '#/' }, h('img', { src: '/page/leaf.svg', alt: '' }), withCard ? 'All cards' : 'Hingeleaf'),
-    ...(withCard ? [saved, back, again] : []), unitPair(), themes());
+    ...(withCard ? [saved, back, again] : []), unitPair(withCard ? undefined : () => window.dispatchEvent(new HashChangeEvent('hashchange'))), themes());
   if (!withCard) return;
   watch((now) => { back.disabled = !now.undo; again.disabled = !now.redo; });
   watchSaving((state) => { saved.textContent = state === 'saving' ? 'Saving …' : 'Saved'; });

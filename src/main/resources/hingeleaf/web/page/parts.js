@@ -1,7 +1,6 @@
 // Adding, reordering and taking away parts.
 import { h } from './dom.js';
-import { card, change, explain, ruler } from './card.js';
-import { written } from './lengths.js';
+import { card, change, explain, ruler, told } from './card.js';
 import { shapeYaml } from './shape.js';
 
 /** A name that no part has yet. @param {string} stem */
@@ -18,7 +17,7 @@ function paper() {
 }
 
 /** A length on the marks, about so many mm. @param {number} mm */
-const about = (mm) => written(Math.max(1, Math.round(mm / ruler().step)) * ruler().step, ruler().unit);
+const about = (mm) => told(Math.max(mm, ruler().step));
 
 /**
  * @param {string} list path of the list @param {string} yaml @param {number} [at]
@@ -37,7 +36,7 @@ export function addCutOut(shape, on, at) {
   const name = freeName(file ? shape.replace(/\.svg$/, '').replace(/[^\p{L}\p{N}-]+/gu, '-') : shape === 'rect' ? 'panel' : shape);
   const size = Math.round(25 / ruler().step) * ruler().step;
   const outline = shapeYaml(file ? 'svg' : shape, [size, shape === 'arch' ? Math.round(size * 1.3 / ruler().step) * ruler().step : size], shape);
-  const where = at.map((c) => JSON.stringify(written(Math.round(c / ruler().step) * ruler().step, ruler().unit))).join(', ');
+  const where = at.map(told).join(', ');
   return insert('cut-outs', `{name: ${name}, on: ${on}, at: [${where}], outline: ${outline}, stock: ${paper()}}`);
 }
 

@@ -1,8 +1,7 @@
 // The shape of an opening or an ornament: which sort, and its sizes.
 import { h } from './dom.js';
-import { card, ruler } from './card.js';
+import { card, ruler, told } from './card.js';
 import { choiceInput, field, lengthInput, pretty } from './field.js';
-import { written } from './lengths.js';
 
 const SIZES = { circle: 1, square: 1, rect: 2, ellipse: 2, arch: 2, rounded: 3 };
 
@@ -11,13 +10,12 @@ const SIZES = { circle: 1, square: 1, rect: 2, ellipse: 2, arch: 2, rounded: 3 }
  * @param {string} sort @param {number[]} mm sizes before @param {string} file of a drawing
  */
 export function shapeYaml(sort, mm, file = '') {
-  const { unit } = ruler();
   const [w, hgt = w, r = w / 8] = mm.length ? mm : [30];
-  if (sort === 'svg') return `{svg: ${JSON.stringify(file)}, width: ${written(w, unit)}}`;
+  if (sort === 'svg') return `{svg: ${JSON.stringify(file)}, width: ${told(w)}}`;
   const n = /** @type {any} */ (SIZES)[sort];
-  if (n === 1) return `{${sort}: ${written(w, unit)}}`;
+  if (n === 1) return `{${sort}: ${told(w)}}`;
   const sizes = n === 2 ? [w, hgt] : [w, hgt, Math.min(r, w / 2, hgt / 2)];
-  return `{${sort}: [${sizes.map((s) => written(Math.round(s / ruler().step) * ruler().step, unit)).join(', ')}]}`;
+  return `{${sort}: [${sizes.map(told).join(', ')}]}`;
 }
 
 /** The sizes of a shape as the server tells it, in mm. @param {any} value */

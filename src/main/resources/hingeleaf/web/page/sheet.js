@@ -16,8 +16,13 @@ export function worksheet(home) {
     const open = new Set([...home.querySelectorAll('details[open]')].map((d) => d.getAttribute('data-path')));
     const at = /** @type {any} */ (document.activeElement);
     const path = home.contains(at) ? at.dataset.path : null;
+    const typing = path && at.type === 'text' && at.value !== at.dataset.sent ? at.value : null;
+    home.dataset.renewing = 'yes'; // fields that go now are not left by their maker
     home.replaceChildren(...(now.sheet ? body(now, open) : unreadable(now)).filter((el) => el !== null));
-    if (path) /** @type {any} */ (home.querySelector(`[data-path="${CSS.escape(path)}"]`))?.focus();
+    delete home.dataset.renewing;
+    const again = path && /** @type {any} */ (home.querySelector(`[data-path="${CSS.escape(path)}"]`));
+    again?.focus();
+    if (again && typing !== null) again.value = typing; // what is being typed outlives the answer to what was typed before
     light();
   });
 }

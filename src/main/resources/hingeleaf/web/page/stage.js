@@ -82,7 +82,7 @@ class Folding {
       this.rest = this.rest < 0 ? flats.best : Math.min(this.rest, flats.rests.length - 1);
       const motion = await about('motion', '&rest=' + this.rest);
       if (card()?.version !== version) return;
-      this.studio.motion = new Motion(motion);
+      this.studio.folds(new Motion(motion));
       this.tell();
       this.studio.pose();
       this.el.dataset.ready = String(version);

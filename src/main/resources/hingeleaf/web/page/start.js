@@ -59,7 +59,7 @@ async function showExample(hero, example) {
     const told = await get(`/examples/${example.name}/scene`);
     const studio = new Studio(hero, `${told.title} in three dimensions. Arrow keys turn it.`);
     studio.show(told.scene);
-    studio.motion = new Motion(told.motion);
+    studio.folds(new Motion(told.motion));
     hero.studio = studio;
     return studio;
   } catch (e) { explain(e); return null; }

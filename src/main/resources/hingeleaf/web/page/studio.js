@@ -44,7 +44,7 @@ export class Studio {
     this.sun.shadow.radius = 5;
     this.sun.shadow.bias = -0.0004;
     this.sun.shadow.normalBias = 0.35;
-    this.floor = new THREE.Mesh(new THREE.PlaneGeometry(4000, 4000), new THREE.ShadowMaterial({ color: '#3a2f1c', opacity: 0.2 }));
+    this.floor = new THREE.Mesh(new THREE.PlaneGeometry(4000, 4000), new THREE.ShadowMaterial({ color: '#171208', opacity: 0.22 }));
     this.floor.rotation.x = -Math.PI / 2;
     this.floor.receiveShadow = true;
     this.floor.raycast = () => {};
@@ -76,7 +76,10 @@ export class Studio {
     c.near = this.reach * 0.2;
     c.far = this.reach * 5;
     c.updateProjectionMatrix();
-    this.controls.target.copy(this.middle);
+    this.flatMiddle = null;
+    const by = this.middle.clone().sub(this.controls.target);
+    this.controls.target.add(by);
+    if (!first) this.camera.position.add(by);
     if (first) this.lookFrom(this.look);
     else this.controls.update();
   }
@@ -86,7 +89,7 @@ export class Studio {
     this.look = name;
     const d = new THREE.Vector3(.../** @type {any} */ (LOOKS)[name]).normalize();
     const fit = Math.max(1, 1.12 / Math.min(1.12, this.camera.aspect || 1));
-    this.camera.position.copy(this.middle).addScaledVector(d, this.reach * 2.95 * fit);
+    this.camera.position.copy(this.controls.target).addScaledVector(d, this.reach * 2.95 * fit);
     this.controls.update();
     this.draw();
   }
@@ -103,7 +106,29 @@ export class Studio {
     const moving = this.motion && this.motion.follows.length === this.paper.panels.length ? this.motion : null;
     moving?.set(this.fraction);
     this.paper.place(this.fraction > 0 ? moving : null, this.apart);
+    this.follow(moving ? this.fraction : 0);
     this.draw();
+  }
+
+  /** How the card folds; the eye will follow it to where it then lies. @param {import('./pose.js').Motion} motion */
+  folds(motion) {
+    this.motion = motion;
+    this.flatMiddle = null;
+    if (!this.paper || motion.follows.length !== this.paper.panels.length) return;
+    motion.set(1);
+    this.paper.place(motion, 0);
+    this.flatMiddle = new THREE.Box3().setFromObject(this.paper.group).getCenter(new THREE.Vector3());
+    this.pose();
+  }
+
+  /** Keeps the card in the middle while it folds to one side. @param {number} fraction */
+  follow(fraction) {
+    if (!this.middle || !this.flatMiddle) return;
+    const by = this.middle.clone().lerp(this.flatMiddle, fraction).sub(this.controls.target);
+    if (by.lengthSq() < 1e-6) return;
+    this.controls.target.add(by);
+    this.camera.position.add(by);
+    this.controls.update();
   }
 
   draw() {
@@ -151,3 +176,5 @@ export class Studio {
 }
 /** @type {any} */
 Studio.prototype.asked = 0;
+/** @type {any} */
+Studio.prototype.flatMiddle = null;
