@@ -9,7 +9,6 @@ import hingeleaf.sight.Look;
 import hingeleaf.sight.Marks;
 import hingeleaf.sight.Scene;
 import hingeleaf.sight.Sight;
-import hingeleaf.sight.View;
 import java.util.List;
 import java.util.Set;
 
@@ -22,17 +21,22 @@ import java.util.Set;
  */
 record CardScene(Pack pack, Set<String> shown, Set<String> fresh, List<Patch> glued) {
   Drawing drawing(Posed pose, Look look, double width, double height) {
+    return drawing(Scene.of(pack.made(), pose), look, width, height);
+  }
+
+  /** Wholly flat: foam is pressed, so that nothing raised comes through what lies over it. */
+  Drawing pressed(Posed flat, Look look, double width, double height) {
+    return drawing(Scene.pressed(pack.made(), flat), look, width, height);
+  }
+
+  private Drawing drawing(Scene whole, Look look, double width, double height) {
+    Scene scene = whole.keeping(p -> shown.contains(p.piece().id()));
     return CardPicture.of(
-        SeenCard.of(view(pose, look)),
+        SeenCard.of(Sight.look(scene, look, new Marks(fresh, glued))),
         String.join(", ", shown),
         CardPicture.Manner.STEP,
         width,
         height,
         "#ffffff");
-  }
-
-  View view(Posed pose, Look look) {
-    Scene scene = Scene.of(pack.made(), pose).keeping(p -> shown.contains(p.piece().id()));
-    return Sight.look(scene, look, new Marks(fresh, glued));
   }
 }

@@ -28,6 +28,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /** The files of a pack, by their names in its folder. */
 public final class PackFiles {
@@ -43,19 +44,31 @@ public final class PackFiles {
 
   /** All files; the same pack gives the same bytes. */
   public static Map<String, byte[]> of(Pack pack, Fonts fonts) {
-    PackFiles files = new PackFiles(pack, fonts);
+    Map<String, Supplier<byte[]>> wanted = new PackFiles(pack, fonts).wanted();
+    List<String> names = List.copyOf(wanted.keySet());
+    // Files do not depend on each other: two cores write two at a time, the order stays.
+    List<byte[]> made = List.copyOf(wanted.values()).parallelStream().map(Supplier::get).toList();
     Map<String, byte[]> all = new LinkedHashMap<>();
-    all.put("plan.pdf", files.plan());
-    all.put("templates.pdf", files.templates());
-    files.sheets(all);
+    for (int i = 0; i < made.size(); i++) {
+      all.put(names.get(i), made.get(i));
+    }
+    return all;
+  }
+
+  private Map<String, Supplier<byte[]>> wanted() {
+    Map<String, Supplier<byte[]>> all = new LinkedHashMap<>();
+    all.put("plan.pdf", this::plan);
+    all.put("templates.pdf", this::templates);
+    sheets(all);
     for (CutList.Line line : pack.cuts().lines()) {
       String name = "pieces/" + fileName(line.pieces().get(0));
-      all.put(name + ".dxf", PieceDxf.write(line.piece()).getBytes(StandardCharsets.US_ASCII));
-      all.put(name + ".svg", PieceSvg.write(line.piece()).getBytes(StandardCharsets.UTF_8));
+      Piece piece = line.piece();
+      all.put(name + ".dxf", () -> PieceDxf.write(piece).getBytes(StandardCharsets.US_ASCII));
+      all.put(name + ".svg", () -> PieceSvg.write(piece).getBytes(StandardCharsets.UTF_8));
     }
-    all.put("card.glb", files.solid());
-    all.put("picture.png", files.picture());
-    all.put("pack.json", PackJson.text(pack).getBytes(StandardCharsets.UTF_8));
+    all.put("card.glb", this::solid);
+    all.put("picture.png", this::picture);
+    all.put("pack.json", () -> PackJson.text(pack).getBytes(StandardCharsets.UTF_8));
     return all;
   }
 
@@ -70,12 +83,12 @@ public final class PackFiles {
   }
 
   /** The sheets for a batch and for a class, where they are wanted. */
-  private void sheets(Map<String, byte[]> all) {
+  private void sheets(Map<String, Supplier<byte[]>> all) {
     if (pack.inputs().wants().copies() > 1) {
-      all.put("run-sheet.pdf", book(RunBook.pages(pack, fonts), ", run sheet"));
+      all.put("run-sheet.pdf", () -> book(RunBook.pages(pack, fonts), ", run sheet"));
     }
     if (pack.inputs().wants().lesson().seats() > 0) {
-      all.put("class-sheet.pdf", book(ClassBook.pages(pack, fonts), ", class sheet"));
+      all.put("class-sheet.pdf", () -> book(ClassBook.pages(pack, fonts), ", class sheet"));
     }
   }
 

@@ -35,9 +35,11 @@ final class StepChapter {
                 + FrontPage.unitWord(pack.inputs().wants().units())
                 + "."));
     StepPictures pictures = new StepPictures(pack, width, fonts);
-    for (Step step : pack.work().steps()) {
-      all.add(new Block.Numbered(step.number(), body(step, pictures.of(step))));
-    }
+    // Each step is drawn by itself; drawn side by side they keep their order.
+    all.addAll(
+        pack.work().steps().parallelStream()
+            .map(step -> new Block.Numbered(step.number(), body(step, pictures.of(step))))
+            .toList());
   }
 
   private static List<Block> body(Step step, Optional<Drawing> drawing) {

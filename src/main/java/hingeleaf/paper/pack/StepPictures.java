@@ -31,9 +31,6 @@ final class StepPictures {
   /** How far along its way to flat a card is drawn, so that its layers still show. */
   private static final double NEARLY_FLAT = 0.86;
 
-  /** So near to flat that it looks flat from above, and yet nothing raised pokes through. */
-  private static final double SEEN_FLAT = 0.92;
-
   private static final double SWING = 16;
   private static final double LEAST_SWING = 0.5;
   private static final double TALL = 54;
@@ -236,8 +233,9 @@ final class StepPictures {
     if (pack.best() >= 0) {
       Rest best = pack.flats().states().get(pack.best());
       String size = units().size(best.width(), best.height());
-      cells.add(
-          cell(all, Set.of(), List.of(), along(SEEN_FLAT), Look.straightOn(), "flat: " + size));
+      CardScene scene = new CardScene(pack, all, Set.of(), List.of());
+      Drawing flat = scene.pressed(best.posed(), Look.straightOn(), width * 0.4, TALL);
+      cells.add(new Cell(flat, "flat: " + size));
     }
     return cells;
   }
