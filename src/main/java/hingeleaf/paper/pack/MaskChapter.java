@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /**
  * Gluing masks at true size: laid on a panel edge to edge, marked through with a pin. The pricks
@@ -170,6 +171,13 @@ final class MaskChapter {
   private void tiles(String name, double w, double h, List<Mark> marks, List<Block> all) {
     double wide = style.width() - 2 * ROOM;
     double high = style.height() - 40;
+    if (w > wide && w <= high && h <= wide) {
+      // Turned a quarter it fits one page; the words on it tell which edge is the bottom.
+      UnaryOperator<Vec2> turned = p -> new Vec2(h - p.y(), p.x());
+      List<Mark> quarter = marks.stream().map(m -> m.mapped(turned, Math.PI / 2)).toList();
+      tiles(name + ", a quarter turned", h, w, quarter, all);
+      return;
+    }
     int columns = count(w, wide);
     int rows = count(h, high);
     for (int row = 0; row < rows; row++) {
