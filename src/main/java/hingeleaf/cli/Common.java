@@ -117,7 +117,7 @@ final class Common {
   /** The bytes of every drawing that the design names; those that are not there are told later. */
   private static Map<String, byte[]> drawings(Path file, DesignDocument design) {
     Map<String, byte[]> drawings = new LinkedHashMap<>();
-    for (String name : Drawings.named(design)) {
+    for (String name : design.drawings()) {
       if (Files.exists(file.resolveSibling(name))) {
         drawings.put(name, InputFile.beside(file, name));
       }

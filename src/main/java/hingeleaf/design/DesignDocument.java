@@ -4,6 +4,8 @@ import hingeleaf.finding.Problem;
 import hingeleaf.measure.Unit;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * A design file that could be read.
@@ -103,5 +105,26 @@ public record DesignDocument(Tree tree, Unit unit, Values values) {
   /** Values of {@link Attachments#MESSAGE}. */
   public Optional<Values> message() {
     return values.has("message") ? Optional.of(values.form("message")) : Optional.empty();
+  }
+
+  /** The files that it draws outlines from: every value of a key {@code svg}, in order of name. */
+  public Set<String> drawings() {
+    Set<String> names = new TreeSet<>();
+    collect(tree.root(), names);
+    return names;
+  }
+
+  private static void collect(Node node, Set<String> names) {
+    if (node instanceof Node.Items items) {
+      items.items().forEach(i -> collect(i, names));
+    } else if (node instanceof Node.Fields fields) {
+      for (Node.Entry e : fields.entries()) {
+        if (e.key().raw().equals("svg") && e.value() instanceof Node.Scalar s) {
+          names.add(s.raw());
+        } else {
+          collect(e.value(), names);
+        }
+      }
+    }
   }
 }

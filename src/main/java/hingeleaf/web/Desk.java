@@ -2,7 +2,6 @@ package hingeleaf.web;
 
 import hingeleaf.design.BenchDocument;
 import hingeleaf.design.DesignDocument;
-import hingeleaf.design.Node;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.measure.Unit;
 import hingeleaf.pack.BenchReader;
@@ -24,8 +23,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 
 /** What lies open: the folder, the last packs that were worked out, fonts and bench. */
@@ -95,7 +92,7 @@ final class Desk {
   private Pack pack(
       DesignDocument design, Unit view, int copies, Function<String, Optional<byte[]>> drawing) {
     Map<String, byte[]> drawings = new LinkedHashMap<>();
-    for (String file : drawingsOf(design)) {
+    for (String file : design.drawings()) {
       drawing.apply(file).ifPresent(b -> drawings.put(file, b));
     }
     Optional<byte[]> own = folder.bench();
@@ -143,26 +140,6 @@ final class Desk {
       return folder.readDrawing(name);
     } catch (StoreException e) {
       return Optional.empty();
-    }
-  }
-
-  private static Set<String> drawingsOf(DesignDocument design) {
-    Set<String> names = new TreeSet<>();
-    collect(design.tree().root(), names);
-    return names;
-  }
-
-  private static void collect(Node node, Set<String> names) {
-    if (node instanceof Node.Items items) {
-      items.items().forEach(i -> collect(i, names));
-    } else if (node instanceof Node.Fields fields) {
-      for (Node.Entry e : fields.entries()) {
-        if (e.key().raw().equals("svg") && e.value() instanceof Node.Scalar s) {
-          names.add(s.raw());
-        } else {
-          collect(e.value(), names);
-        }
-      }
     }
   }
 
