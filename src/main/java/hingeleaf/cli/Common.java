@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -61,8 +62,10 @@ final class Common {
   /** The pack of a file with what a verb wants beside the common options. */
   Loaded load(Path file, boolean mirrored, UnaryOperator<Wants> more) {
     byte[] bytes = InputFile.read(file);
-    Fonts fonts = HouseFonts.read();
+    // The face is read on the other core while the design is.
+    CompletableFuture<Fonts> face = CompletableFuture.supplyAsync(HouseFonts::read);
     DesignDocument.Outcome outcome = DesignDocument.read(file.toString(), bytes, Structures.FORMS);
+    Fonts fonts = face.join();
     if (outcome instanceof DesignDocument.Outcome.Wrong w) {
       return new Loaded(null, w.problems(), fonts);
     }

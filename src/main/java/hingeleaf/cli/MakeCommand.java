@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -66,6 +68,7 @@ final class MakeCommand implements Callable<Integer> {
     Common.Loaded loaded = common.load(design, mirrored, wants -> wants.teaching(taught()));
     PrintWriter err = spec.commandLine().getErr();
     Pack pack = loaded.pack();
+    CompletableFuture<Map<String, byte[]>> made = begun(pack, loaded);
     List<Problem> problems = pack == null ? loaded.problems() : pack.problems();
     Common.talk(err, Telling.lines(problems).stripTrailing());
     if (pack == null || pack.stops()) {
@@ -73,7 +76,7 @@ final class MakeCommand implements Callable<Integer> {
       return Exit.CONTENT;
     }
     Path folder = out == null ? besides(design) : out;
-    Map<String, byte[]> files = PackFiles.of(pack, loaded.fonts());
+    Map<String, byte[]> files = finished(made);
     OutputFolder.write(folder, files);
     if (json) {
       spec.commandLine().getOut().println(PackJson.text(pack));
@@ -81,6 +84,22 @@ final class MakeCommand implements Callable<Integer> {
     }
     Common.talk(err, folder + ": " + files.size() + " files; begin with plan.pdf");
     return Exit.FINE;
+  }
+
+  /** Files are begun on the other core while problems are looked for; nothing is written yet. */
+  private static CompletableFuture<Map<String, byte[]>> begun(
+      @Nullable Pack pack, Common.Loaded loaded) {
+    return pack == null || pack.blocked()
+        ? CompletableFuture.completedFuture(Map.of())
+        : CompletableFuture.supplyAsync(() -> PackFiles.of(pack, loaded.fonts()));
+  }
+
+  private static Map<String, byte[]> finished(CompletableFuture<Map<String, byte[]>> made) {
+    try {
+      return made.join();
+    } catch (CompletionException e) {
+      throw e.getCause() instanceof RuntimeException fault ? fault : e;
+    }
   }
 
   private Wants.Lesson taught() {

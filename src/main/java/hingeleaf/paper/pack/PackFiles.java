@@ -28,6 +28,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Supplier;
 
 /** The files of a pack, by their names in its folder. */
@@ -47,7 +48,9 @@ public final class PackFiles {
     Map<String, Supplier<byte[]>> wanted = new PackFiles(pack, fonts).wanted();
     List<String> names = List.copyOf(wanted.keySet());
     // Files do not depend on each other: two cores write two at a time, the order stays.
-    List<byte[]> made = List.copyOf(wanted.values()).parallelStream().map(Supplier::get).toList();
+    List<ForkJoinTask<byte[]>> tasks = new ArrayList<>();
+    wanted.values().forEach(w -> tasks.add(ForkJoinTask.adapt(w::get)));
+    List<byte[]> made = ForkJoinTask.invokeAll(tasks).stream().map(ForkJoinTask::join).toList();
     Map<String, byte[]> all = new LinkedHashMap<>();
     for (int i = 0; i < made.size(); i++) {
       all.put(names.get(i), made.get(i));
