@@ -66,7 +66,8 @@ public final class FoldFile {
     boolean all = true;
     for (MechanismFile.State s : file.states()) {
       Drive d = linkage.drive(s.drive(), s.near(), Budget.of(STEPS));
-      results.add(new FoldJson.StateResult(s.drive(), d.reached(), d.why(), d.posed()));
+      double error = linkage.positionError(d.posed());
+      results.add(new FoldJson.StateResult(s.drive(), d.reached(), d.why(), d.posed(), error));
       all &= d.reached();
     }
     FoldJson.Summary summary =

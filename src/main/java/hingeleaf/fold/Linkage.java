@@ -17,6 +17,12 @@ import org.jspecify.annotations.Nullable;
  * it found out about its freedoms, so one thread at a time.
  */
 public final class Linkage {
+  private static final double REGULAR_MM = 1e-9;
+  private static final double SET_EXACTLY_MM = 1e-12;
+  private static final double NEAR_FLAT_MM = 3e-14;
+  private static final double NEAR_FLAT_RAD = 1e-3;
+  private static final double FLAT_RAD = 1e-14;
+
   private final Mechanism mechanism;
   private final Bodies bodies;
   private final BodyGraph graph;
@@ -179,6 +185,27 @@ public final class Linkage {
     } catch (Budget.Spent e) {
       return false;
     }
+  }
+
+  /**
+   * How far a point of a closed pose may be from its true place, mm: 1e-9 from 1e-3 rad off flat
+   * outwards, 1e-12 at a flat state set exactly, and between about 3e-14/eps at eps rad off flat,
+   * where an error of angles shows in the closure only by its square (measured, docs/folding.md).
+   */
+  public double positionError(Posed pose) {
+    double worst = SET_EXACTLY_MM;
+    for (Part part : parts) {
+      double off = 0;
+      for (int j : part.joints()) {
+        if (!axes.slides[j] && !Double.isNaN(axes.total[j])) {
+          double angle = axes.total[j] + pose.values().get(j);
+          off = Math.max(off, Math.abs(Math.IEEEremainder(angle, Math.PI)));
+        }
+      }
+      double near = off >= NEAR_FLAT_RAD ? REGULAR_MM : Math.max(REGULAR_MM, NEAR_FLAT_MM / off);
+      worst = Math.max(worst, off < FLAT_RAD ? SET_EXACTLY_MM : near);
+    }
+    return worst;
   }
 
   /** The pose at given values, closed or not; its gap tells. */

@@ -44,8 +44,13 @@ public final class FoldJson {
    */
   public record FlatState(Posed posed, boolean coplanar, boolean crossing) {}
 
-  /** One state asked for and what came of it. */
-  public record StateResult(Map<String, Double> drive, boolean reached, String why, Posed posed) {}
+  /**
+   * One state asked for and what came of it.
+   *
+   * @param error how far a point may be from its true place, mm
+   */
+  public record StateResult(
+      Map<String, Double> drive, boolean reached, String why, Posed posed, double error) {}
 
   /** The whole report, ending in a line feed. */
   public static String write(Mechanism m, Summary summary, List<StateResult> states) {
@@ -113,6 +118,7 @@ public final class FoldJson {
     }
     g.writeEndObject();
     g.writeNumberProperty("closure_mm", s.posed().gap());
+    g.writeNumberProperty("error_mm", s.error());
     g.writeEndObject();
   }
 

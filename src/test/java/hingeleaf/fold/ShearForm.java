@@ -95,6 +95,10 @@ final class ShearForm {
     return new Pattern(leans, box.width(), box.height(), pushes);
   }
 
+  static Posed posed(MadeCard made, List<Integer> leans, double theta) {
+    return new ShearForm(made).sheared(leans, theta);
+  }
+
   /** Every stage sheared by theta from upright, each its way: 1 leans right (or up), -1 left. */
   Posed sheared(List<Integer> leans, double theta) {
     Mechanism m = made.mechanism();
