@@ -61,7 +61,7 @@ class FoldFileTest {
     assertThat(report.get("loops").asInt()).isEqualTo(1);
     JsonNode state = report.get("states").get(0);
     assertThat(state.propertyNames())
-        .containsExactly("drive", "reached", "folds", "panels", "closure_mm");
+        .containsExactly("drive", "reached", "folds", "panels", "closure_mm", "error_mm");
     assertThat(state.get("folds").get("ridge").asDouble()).isCloseTo(-0.5, within(1e-12));
     JsonNode tip = state.get("panels").get("fL").get(1);
     // A parallelogram: the ridge moves as the right leaf's foot does, 40 from the gutter.
