@@ -13,7 +13,6 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
@@ -44,7 +43,8 @@ public final class Subdivision {
     region.holes().forEach(h -> drawn.add(line(h)));
     lines.forEach(s -> drawn.add(line(s)));
     Geometry all = FACTORY.createMultiLineString(drawn.toArray(LineString[]::new));
-    Geometry noded = OverlayNGRobust.overlay(all, all, OverlayNG.UNION);
+    Geometry noded =
+        OverlayNG.overlay(all, null, OverlayNG.UNION, new SnapNoder(Tolerance.LENGTH_MM));
     Polygonizer faces = new Polygonizer();
     faces.add(noded);
     List<Region> found = new ArrayList<>();
