@@ -17,7 +17,6 @@ import hingeleaf.paper.figure.ScoreChart;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.ScoreChart.Row;
 import hingeleaf.plan.ScoreChart.Setting;
-import hingeleaf.sight.Sight;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -49,7 +48,7 @@ final class FrontPage {
     all.add(new Block.Heading(1, pack.title()));
     Drawing picture =
         CardPicture.of(
-            SeenCard.of(Sight.look(pack.scene(), StepPictures.front())),
+            SeenCard.of(pack.aslant()),
             "the made card",
             CardPicture.Manner.COLOUR,
             62,

@@ -6,6 +6,7 @@ import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
+import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec2;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
@@ -21,6 +22,7 @@ import hingeleaf.plan.CutList;
 import hingeleaf.plan.Step;
 import hingeleaf.sight.Look;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -39,11 +41,15 @@ final class StepPictures {
   private final Pack pack;
   private final double width;
   private final Fonts fonts;
+  private final CardViews views;
+  private final Posed still;
 
   StepPictures(Pack pack, double width, Fonts fonts) {
     this.pack = pack;
     this.width = width;
     this.fonts = fonts;
+    this.views = new CardViews(pack);
+    this.still = still(pack);
   }
 
   /** The drawing; empty for a step that has nothing to show. */
@@ -167,8 +173,9 @@ final class StepPictures {
     Set<String> soFar = soFar(step);
     if (soFar.size() > 1 && soFar.contains(first.a().piece())) {
       Look look = first.b().face() == Face.FRONT ? front() : behind();
-      CardScene scene = new CardScene(pack, soFar, Set.copyOf(step.pieces()), List.of());
-      cells.add(new Cell(scene.drawing(made(), look, width * 0.32, TALL), "the card so far"));
+      var wanted = new CardViews.Wanted(soFar, Set.copyOf(step.pieces()), List.of());
+      Drawing d = views.drawing(wanted, made(), look, width * 0.32, TALL);
+      cells.add(new Cell(d, "the card so far"));
     }
     return cells;
   }
@@ -233,8 +240,8 @@ final class StepPictures {
     if (pack.best() >= 0) {
       Rest best = pack.flats().states().get(pack.best());
       String size = units().size(best.width(), best.height());
-      CardScene scene = new CardScene(pack, all, Set.of(), List.of());
-      Drawing flat = scene.pressed(best.posed(), Look.straightOn(), width * 0.4, TALL);
+      var wanted = new CardViews.Wanted(all, Set.of(), List.of());
+      Drawing flat = views.pressed(wanted, best.posed(), Look.straightOn(), width * 0.4, TALL);
       cells.add(new Cell(flat, "flat: " + size));
     }
     return cells;
@@ -246,8 +253,8 @@ final class StepPictures {
 
   private Cell cell(
       Set<String> shown, Set<String> fresh, List<Patch> glued, Posed pose, Look look, String say) {
-    CardScene scene = new CardScene(pack, shown, fresh, glued);
-    return new Cell(scene.drawing(pose, look, width * 0.4, TALL), say);
+    var wanted = new CardViews.Wanted(shown, fresh, glued);
+    return new Cell(views.drawing(wanted, pose, look, width * 0.4, TALL), say);
   }
 
   /** Pieces that hang together with the card's root once this step is done. */
@@ -290,14 +297,12 @@ final class StepPictures {
   }
 
   private Posed made() {
-    return pack.wayToBestRest().isEmpty() ? still() : pack.wayToBestRest().get(0);
+    return pack.wayToBestRest().isEmpty() ? still : pack.wayToBestRest().get(0);
   }
 
-  private Posed still() {
-    int n = pack.made().panels().size();
-    List<hingeleaf.geom.Rigid> none =
-        java.util.Collections.nCopies(n, hingeleaf.geom.Rigid.IDENTITY);
-    return new Posed(none, List.of(), 0);
+  private static Posed still(Pack pack) {
+    return new Posed(
+        Collections.nCopies(pack.made().panels().size(), Rigid.IDENTITY), List.of(), 0);
   }
 
   private Posed nearlyFlat() {
@@ -307,7 +312,7 @@ final class StepPictures {
   /** The card so far on its way to its best rest, 0 made to 1 flat. */
   private Posed along(double share) {
     List<Posed> way = pack.wayToBestRest();
-    return way.isEmpty() ? still() : way.get((int) Math.floor((way.size() - 1) * share));
+    return way.isEmpty() ? still : way.get((int) Math.floor((way.size() - 1) * share));
   }
 
   private hingeleaf.measure.MakerUnits units() {
