@@ -107,7 +107,7 @@ public final class FlatStates {
     patterns.sort(
         Comparator.comparingLong((Pattern p) -> Math.round(p.area))
             .thenComparingInt(Pattern::pushes)
-            .thenComparing(p -> p.leans().toString().replace("-1", "0")));
+            .thenComparing(Pattern::leans, FlatStates::lexically));
     List<Rest> best = new ArrayList<>();
     int few = patterns.size() <= listed ? patterns.size() : (listed + 1) / 2;
     for (Pattern p : patterns.subList(0, few)) {
@@ -118,6 +118,16 @@ public final class FlatStates {
             .thenComparingLong(r -> Math.round(r.rigid() * 1000)));
     boolean all = rests.complete() && rests.count() <= MOST_TRIED;
     return new Flats(all, (long) rests.count(), best);
+  }
+
+  private static int lexically(List<Integer> a, List<Integer> b) {
+    for (int i = 0; i < Math.min(a.size(), b.size()); i++) {
+      int order = Integer.compare(a.get(i), b.get(i));
+      if (order != 0) {
+        return order;
+      }
+    }
+    return Integer.compare(a.size(), b.size());
   }
 
   private Pattern pattern(int[] pick) {
