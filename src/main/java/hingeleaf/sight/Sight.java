@@ -63,6 +63,18 @@ public final class Sight {
     return of(scene, look).view(p -> true, marks);
   }
 
+  /** The placed panels as this sight has them before anything hides them. */
+  List<Surface> surfaces() {
+    return surfaces;
+  }
+
+  /** What is seen of one of them while all are there. */
+  List<Polygon> visible(Surface s) {
+    BitSet all = new BitSet();
+    all.set(0, surfaces.size());
+    return hiding.visible(s.index(), all);
+  }
+
   /** What a part shows of itself: its polygons and where they stand from back to front. */
   private record Shown(boolean window, double depth, int index, List<VisiblePolygon> polygons) {}
 
