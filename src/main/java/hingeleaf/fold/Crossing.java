@@ -1,7 +1,6 @@
 package hingeleaf.fold;
 
 import hingeleaf.card.Mechanism;
-import hingeleaf.card.Posed;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
@@ -9,6 +8,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Whether panels of no thickness pass through each other in one pose: each goes through the plane
@@ -25,11 +25,13 @@ final class Crossing {
 
   private final Mechanism mechanism;
   private final Bodies bodies;
+  private final int[] large;
   private final Set<Long> before = new HashSet<>();
 
   Crossing(Mechanism mechanism, Bodies bodies) {
     this.mechanism = mechanism;
     this.bodies = bodies;
+    this.large = large(mechanism);
     List<Rigid> still = new ArrayList<>();
     mechanism.facets().forEach(f -> still.add(Rigid.IDENTITY));
     List<Panel> panels = panels(still);
@@ -40,6 +42,15 @@ final class Crossing {
         }
       }
     }
+  }
+
+  /** The panels that are large enough to go through another; none of too many. */
+  private static int[] large(Mechanism m) {
+    return m.facets().size() > MOST_PANELS
+        ? new int[0]
+        : IntStream.range(0, m.facets().size())
+            .filter(f -> !new Panel(m.facets().get(f), Rigid.IDENTITY).small())
+            .toArray();
   }
 
   /** A panel in a pose: its plane and box; its holes are moved only when they are asked for. */
@@ -68,6 +79,10 @@ final class Crossing {
       this.normal = n.length() > 0 ? n.unit() : n;
       this.low = new Vec3(least[0], least[1], least[2]);
       this.high = new Vec3(most[0], most[1], most[2]);
+    }
+
+    boolean small() {
+      return high.minus(low).length() < TOUCH_MM;
     }
 
     private static void widen(Vec3 p, double[] least, double[] most) {
@@ -106,8 +121,8 @@ final class Crossing {
     }
   }
 
-  boolean in(Posed posed) {
-    List<Panel> panels = panels(posed.motions());
+  boolean in(List<Rigid> motions) {
+    List<Panel> panels = panels(motions);
     for (int a = 0; a < panels.size(); a++) {
       for (int b = a + 1; b < panels.size(); b++) {
         if (crosses(panels, a, b) && !before.contains(key(a, b))) {
@@ -119,19 +134,19 @@ final class Crossing {
   }
 
   private long key(int a, int b) {
-    return (long) a * mechanism.facets().size() + b;
+    return (long) a * large.length + b;
   }
 
   private List<Panel> panels(List<Rigid> motions) {
     List<Panel> out = new ArrayList<>();
-    for (int f = 0; f < motions.size() && motions.size() <= MOST_PANELS; f++) {
+    for (int f : large) {
       out.add(new Panel(mechanism.facets().get(f), motions.get(f)));
     }
     return out;
   }
 
   private boolean crosses(List<Panel> panels, int a, int b) {
-    if (bodies.ofFacet[a] == bodies.ofFacet[b]) {
+    if (bodies.ofFacet[large[a]] == bodies.ofFacet[large[b]]) {
       return false;
     }
     Panel p = panels.get(a);

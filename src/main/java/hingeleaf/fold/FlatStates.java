@@ -131,8 +131,7 @@ public final class FlatStates {
   }
 
   private Pattern pattern(int[] pick) {
-    Posed posed = linkage.rest(rests, pick);
-    Box box = outskirts.footprint(posed);
+    Box box = outskirts.footprint(linkage.restMotions(rests, pick));
     List<Integer> leans = leans(pick);
     int pushes = 1;
     for (int i = 1; i < leans.size(); i++) {
