@@ -9,7 +9,6 @@ import hingeleaf.sight.Look;
 import hingeleaf.sight.Marks;
 import hingeleaf.sight.Scene;
 import hingeleaf.sight.Sight;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +43,7 @@ final class CardViews {
   Drawing drawing(Wanted wanted, Posed pose, Look look, double width, double height) {
     Sight sight =
         sights
-            .computeIfAbsent(pose, p -> new HashMap<>())
+            .computeIfAbsent(pose, p -> new IdentityHashMap<>())
             .computeIfAbsent(
                 look, l -> Sight.of(Scene.of(pack.made(), pose).coarser(COARSE_MM), l));
     return drawing(wanted, sight, width, height);

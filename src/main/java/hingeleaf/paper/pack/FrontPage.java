@@ -2,6 +2,7 @@ package hingeleaf.paper.pack;
 
 import hingeleaf.card.Face;
 import hingeleaf.geom.Vec2;
+import hingeleaf.measure.Decimal;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.measure.Unit;
 import hingeleaf.pack.Mass;
@@ -21,7 +22,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -99,14 +99,14 @@ final class FrontPage {
   /** As scales of the maker's country show it. */
   static String grams(double g, MakerUnits units) {
     return units.unit() == Unit.IN
-        ? String.format(Locale.ROOT, "%.2f oz", g / OUNCE_G)
-        : String.format(Locale.ROOT, "%.1f g", g);
+        ? Decimal.fixed(g / OUNCE_G, 2) + " oz"
+        : Decimal.fixed(g, 1) + " g";
   }
 
   static String hours(double minutes) {
     return minutes < 90
         ? Math.round(minutes) + " minutes"
-        : String.format(Locale.ROOT, "%.1f hours", minutes / 60);
+        : Decimal.fixed(minutes / 60, 1) + " hours";
   }
 
   private static List<Block.Column> columns() {

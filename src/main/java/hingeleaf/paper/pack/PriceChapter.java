@@ -1,6 +1,7 @@
 package hingeleaf.paper.pack;
 
 import hingeleaf.finding.Problem;
+import hingeleaf.measure.Decimal;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.Priced;
 import hingeleaf.paper.book.Block;
@@ -66,7 +67,7 @@ final class PriceChapter {
   }
 
   static String amount(double value) {
-    return String.format(java.util.Locale.ROOT, value < 10 ? "%.1f" : "%.0f", value);
+    return Decimal.fixed(value, value < 10 ? 1 : 0);
   }
 
   private void costs(List<Block> all) {

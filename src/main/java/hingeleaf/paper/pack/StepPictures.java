@@ -33,6 +33,9 @@ final class StepPictures {
   /** How far along its way to flat a card is drawn, so that its layers still show. */
   private static final double NEARLY_FLAT = 0.86;
 
+  private static final Look FRONT = Look.turned(Math.toRadians(24), Math.toRadians(18));
+  private static final Look BEHIND = Look.turned(Math.PI - Math.toRadians(28), Math.toRadians(22));
+
   private static final double SWING = 16;
   private static final double LEAST_SWING = 0.5;
   private static final double TALL = 54;
@@ -172,7 +175,7 @@ final class StepPictures {
     cells.add(placed(glues(step)));
     Set<String> soFar = soFar(step);
     if (soFar.size() > 1 && soFar.contains(first.a().piece())) {
-      Look look = first.b().face() == Face.FRONT ? front() : behind();
+      Look look = first.b().face() == Face.FRONT ? FRONT : BEHIND;
       var wanted = new CardViews.Wanted(soFar, Set.copyOf(step.pieces()), List.of());
       Drawing d = views.drawing(wanted, made(), look, width * 0.32, TALL);
       cells.add(new Cell(d, "the card so far"));
@@ -194,7 +197,7 @@ final class StepPictures {
     new FoldPicture(pack, id)
         .profile(width * 0.6)
         .ifPresent(d -> cells.add(new Cell(d, id + ", seen from its end")));
-    cells.add(cell(Set.of(id), List.of(), made(), behind(), id + ", from behind"));
+    cells.add(cell(Set.of(id), List.of(), made(), BEHIND, id + ", from behind"));
     return cells;
   }
 
@@ -208,17 +211,17 @@ final class StepPictures {
             Set.of(g.a().piece()),
             List.of(g.a()),
             made(),
-            good ? behind() : front(),
+            good ? BEHIND : FRONT,
             g.a().piece() + (good ? ", from behind" : "") + ": glue on the hatched tab");
     Posed pose = flat ? nearlyFlat() : made();
     String words = flat ? "pressed flat (drawn a little open)" : "set on the edge";
-    Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, front(), words);
+    Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, FRONT, words);
     return List.of(glue, flat ? swung(then, g.a().piece(), pose) : then);
   }
 
   /** The same with an arrow above it that says which way the new layer goes over. */
   private Cell swung(Cell cell, String piece, Posed flat) {
-    Vec2 way = Swing.of(pack.made(), flat, piece, front());
+    Vec2 way = Swing.of(pack.made(), flat, piece, FRONT);
     if (way.length() < LEAST_SWING) {
       return cell;
     }
@@ -236,7 +239,7 @@ final class StepPictures {
     List<Cell> cells = new ArrayList<>();
     Set<String> all = new LinkedHashSet<>();
     pack.card().pieces().forEach(p -> all.add(p.id()));
-    cells.add(cell(all, Set.of(), List.of(), made(), front(), "standing"));
+    cells.add(cell(all, Set.of(), List.of(), made(), FRONT, "standing"));
     if (pack.best() >= 0) {
       Rest best = pack.flats().states().get(pack.best());
       String size = units().size(best.width(), best.height());
@@ -286,14 +289,6 @@ final class StepPictures {
         s -> List.of(s.strip().piece(), s.guide().piece()),
         p -> List.of(p.wheel().piece(), p.seat().piece()),
         passage -> List.of());
-  }
-
-  static Look front() {
-    return Look.turned(Math.toRadians(24), Math.toRadians(18));
-  }
-
-  private static Look behind() {
-    return Look.turned(Math.PI - Math.toRadians(28), Math.toRadians(22));
   }
 
   private Posed made() {
