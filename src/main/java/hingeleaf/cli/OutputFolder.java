@@ -55,7 +55,7 @@ final class OutputFolder {
     } catch (AccessDeniedException e) {
       throw new DoorException(Exit.FILES, "the folder " + folder + " may not be written");
     } catch (FileSystemException e) {
-      String why = e.getReason() == null ? e.getMessage() : e.getReason();
+      String why = e.getReason() == null ? "no file can be made there" : e.getReason();
       throw new DoorException(Exit.FILES, "the folder " + folder + " cannot be written: " + why);
     } catch (IOException e) {
       throw new DoorException(

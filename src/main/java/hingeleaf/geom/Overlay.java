@@ -82,7 +82,37 @@ public final class Overlay {
 
   /** Whether {@code b} lies exactly in {@code a}: quick to tell, and mostly so. */
   private static boolean covers(Collection<Region> a, Collection<Region> b) {
-    return PreparedGeometryFactory.prepare(shape(a)).covers(shape(b));
+    return a.size() == 1 && plainlyCovers(a.iterator().next(), b)
+        || PreparedGeometryFactory.prepare(shape(a)).covers(shape(b));
+  }
+
+  /** Whether the boxes tell already: a plain rectangle, with no hole near what lies in it. */
+  private static boolean plainlyCovers(Region a, Collection<Region> b) {
+    Box outer = a.box();
+    if (b.isEmpty() || !fillsItsBox(a.outer())) {
+      return false;
+    }
+    for (Region r : b) {
+      Box inner = r.box();
+      boolean inside =
+          inner.minX() >= outer.minX()
+              && inner.maxX() <= outer.maxX()
+              && inner.minY() >= outer.minY()
+              && inner.maxY() <= outer.maxY();
+      if (!inside || a.holes().stream().anyMatch(h -> meet(h.box(), inner))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean fillsItsBox(Ring ring) {
+    Box box = ring.box();
+    return ring.points().size() == 4 && ring.area() >= box.width() * box.height();
+  }
+
+  private static boolean meet(Box p, Box q) {
+    return p.minX() < q.maxX() && q.minX() < p.maxX() && p.minY() < q.maxY() && q.minY() < p.maxY();
   }
 
   public static boolean within(Region inner, Region outer) {

@@ -33,6 +33,7 @@ public final class Sight {
   private final Hiding hiding;
   private final SeenRims rims;
   private BitSet covered = new BitSet();
+  private Drawn drawn = new Drawn(new BitSet(), Set.of(), List.of());
   private Silhouette silhouette = Silhouette.NONE;
 
   private Sight(Scene scene, Look look) {
@@ -104,10 +105,21 @@ public final class Sight {
             .thenComparing(Comparator.comparingDouble(Shown::depth).reversed())
             .thenComparingInt(Shown::index));
     List<VisiblePolygon> polygons = shown.stream().flatMap(s -> s.polygons.stream()).toList();
-    Lines.Shown drawn =
-        new Lines.Shown(listed(there), visible, hiding.creases(there), silhouette(there));
-    List<VisibleLine> lines = new Lines(surfaces, drawn, marks).all(rims);
+    List<VisibleLine> lines = lines(there, visible, marks);
     return new View(polygons, lines, box(polygons, lines));
+  }
+
+  /** The lines of the last view. */
+  private record Drawn(BitSet there, Set<String> fresh, List<VisibleLine> lines) {}
+
+  /** Lines do not depend on glue, so a piece that is glued twice is lined once. */
+  private List<VisibleLine> lines(BitSet there, List<List<Polygon>> visible, Marks marks) {
+    if (!drawn.there.equals(there) || !drawn.fresh.equals(marks.fresh())) {
+      Lines.Shown shown =
+          new Lines.Shown(listed(there), visible, hiding.creases(there), silhouette(there));
+      drawn = new Drawn(there, marks.fresh(), new Lines(surfaces, shown, marks).all(rims));
+    }
+    return drawn.lines;
   }
 
   /** What is marked, findable by panel. */
