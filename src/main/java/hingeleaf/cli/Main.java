@@ -25,6 +25,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       LookCommand.class,
       PostCommand.class,
       PriceCommand.class,
+      RescueCommand.class,
       SchemaCommand.class,
       ServeCommand.class,
       BaselineCommand.class

@@ -200,7 +200,8 @@ public final class FoldForward {
     List<Integer> fixed =
         card.roots().stream().map(r -> index(indexOf, r.piece(), r.panel())).toList();
     misfits.sort(Comparator.comparingDouble(Misfit::gap).reversed());
-    return settled(new MadeCard(card, panels, new Mechanism(facets, joints, bonds, fixed), misfits));
+    return settled(
+        new MadeCard(card, panels, new Mechanism(facets, joints, bonds, fixed), misfits));
   }
 
   /** Where glue does not meet at the nominal angles, the card comes to stand as its loops close. */
@@ -209,8 +210,7 @@ public final class FoldForward {
     if (seats.isEmpty()) {
       return nominal;
     }
-    Settling.Settled s =
-        Settling.settle(nominal.mechanism(), seats, Budget.of(SETTLING_STEPS));
+    Settling.Settled s = Settling.settle(nominal.mechanism(), seats, Budget.of(SETTLING_STEPS));
     List<Panel> panels = new ArrayList<>();
     for (int i = 0; i < nominal.panels().size(); i++) {
       Panel p = nominal.panels().get(i);

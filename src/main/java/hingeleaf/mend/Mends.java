@@ -12,12 +12,17 @@ import hingeleaf.measure.Marks;
 import hingeleaf.measure.Reading;
 import hingeleaf.measure.Unit;
 import hingeleaf.pack.Pack;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Turns what a finding wants into changes, and keeps those that prove to cure it. */
 public final class Mends {
+  private static final String SECOND = "[1]";
+  private static final String SECOND_SET_IN = ".set-in" + SECOND;
+
   private final Pack pack;
   private final Problem finding;
   private final DesignDocument design;
@@ -55,6 +60,9 @@ public final class Mends {
 
   private List<Mend> candidates(Want want) {
     String path = want.parameter();
+    if (path.endsWith(SECOND_SET_IN)) {
+      return List.of(gluedFlat(path, want));
+    }
     Optional<Node> there = tree.find(path);
     if (there.isPresent() && there.get() instanceof Node.Fields shape) {
       return shapes(shape, want);
@@ -64,6 +72,20 @@ public final class Mends {
     return sizes(want).stream()
         .map(l -> new Mend("make the " + word + " " + say(l), put(path, l)))
         .toList();
+  }
+
+  /** The second tab glued where it falls; no mark of a ruler is asked of it. */
+  private Mend gluedFlat(String path, Want want) {
+    String pair = path.substring(0, path.length() - SECOND.length());
+    String first = tree.find(pair + "[0]").orElse(null) instanceof Node.Scalar s ? s.raw() : "0";
+    String second =
+        BigDecimal.valueOf(want.most() / design.unit().mm().toDouble())
+            .setScale(4, RoundingMode.HALF_EVEN)
+            .stripTrailingZeros()
+            .toPlainString();
+    return new Mend(
+        "glue its second tab with the frame laid flat, where it falls",
+        List.of(new Change.Put(pair, "[" + first + ", " + second + "]")));
   }
 
   /** The makeable length nearest to the bound, and one mark further in. */

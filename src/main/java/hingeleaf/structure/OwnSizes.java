@@ -80,8 +80,7 @@ record OwnSizes(
 
   /** What a back says of itself: it has neither sides nor tabs. */
   static OwnSizes ofBack(Values back, Workshop shop) {
-    return new OwnSizes(
-        one(back, WIDTH, shop), one(back, HEIGHT, shop), null, null, NONE.setIn());
+    return new OwnSizes(one(back, WIDTH, shop), one(back, HEIGHT, shop), null, null, NONE.setIn());
   }
 
   private static @Nullable Double one(Values v, FormField field, Workshop shop) {

@@ -196,13 +196,7 @@ final class StackedFrames implements Structure {
         Stock own = f.has("stock") ? shop.stock(f, "stock", name).orElse(stock) : stock;
         layers.add(
             new StackedLayout.Layer(
-                name,
-                sides.get(i),
-                openings,
-                own,
-                grain(axes),
-                f.path(),
-                OwnSizes.of(f, shop)));
+                name, sides.get(i), openings, own, grain(axes), f.path(), OwnSizes.of(f, shop)));
       }
       return new StackedLayout.Sizes(width, height, axes, tab, in, back(stock), layers, glue);
     }
@@ -413,8 +407,7 @@ final class StackedFrames implements Structure {
           .wanting(Want.atMost(path, most));
     }
 
-    private Problem tabPastEdge(
-        StackedLayout.Sizes s, int i, double tab, double out, int which) {
+    private Problem tabPastEdge(StackedLayout.Sizes s, int i, double tab, double out, int which) {
       StackedLayout.Layer frame = layer(s, i + 1);
       return blocks(
               "tab-past-edge",

@@ -61,8 +61,7 @@ final class StackedLayout {
       String origin,
       OwnSizes own) {
     /** A layer of the card's own sizes. */
-    Layer(
-        String name, double side, List<Ring> openings, Stock stock, Grain grain, String origin) {
+    Layer(String name, double side, List<Ring> openings, Stock stock, Grain grain, String origin) {
       this(name, side, openings, stock, grain, origin, OwnSizes.NONE);
     }
   }
