@@ -195,7 +195,7 @@ final class RescueCommand implements Callable<Integer> {
                 + scores
                 + ")"
             : "")
-        + (r.glue().isEmpty() ? "" : " - " + r.glue());
+        + (r.words().isEmpty() ? "" : " - " + r.words());
   }
 
   private static String exact(MakerUnits units, double mm) {

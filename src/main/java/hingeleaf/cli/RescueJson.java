@@ -48,7 +48,7 @@ final class RescueJson {
     g.writeArrayPropertyStart("scores");
     r.scores().forEach(s -> g.writeNumber(rounded(s)));
     g.writeEndArray();
-    g.writeStringProperty("glue", r.glue());
+    g.writeStringProperty("words", r.words());
     g.writeEndObject();
   }
 

@@ -4,17 +4,17 @@ import hingeleaf.design.Change;
 import hingeleaf.design.DesignDocument;
 import hingeleaf.finding.Level;
 import hingeleaf.finding.Problem;
+import hingeleaf.finding.Want;
 import hingeleaf.pack.Pack;
 import hingeleaf.stock.Bench;
 import hingeleaf.stock.Die;
 import hingeleaf.stock.Stock;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -28,11 +28,17 @@ import java.util.stream.Collectors;
 public final class Rescue {
   private static final int MOST_ROUNDS = 10;
 
+  /** Sizes that we choose stand on half millimetres. */
+  private static final double MARK_MM = 0.5;
+
+  /** What a view measures is true to this share of such a mark. */
+  private static final double NEARLY = 1e-4;
+
   private final Pack start;
   private final Measures measures;
   private final Bench bench;
   private final Set<String> known;
-  private final Set<String> recut = new TreeSet<>();
+  private final Map<String, String> recut = new TreeMap<>();
   private final List<Change> mended = new ArrayList<>();
 
   /** What came of it. */
@@ -81,9 +87,7 @@ public final class Rescue {
   }
 
   private Resized resized() {
-    Set<String> cut = new HashSet<>(measures.cut());
-    cut.removeAll(recut);
-    return Resized.of(start, measures, cut);
+    return Resized.of(start, measures, recut);
   }
 
   private Optional<Pack> pack(Resized resized) {
@@ -116,18 +120,49 @@ public final class Rescue {
 
   /** Whether something was changed: what is not cut, or a cut piece given up. */
   private boolean mend(Pack pack, Problem fault) {
-    for (Mend mend : Mends.of(pack, fault)) {
+    List<Mend> tried = new ArrayList<>(narrowerTabs(pack, fault));
+    tried.addAll(Mends.of(pack, fault));
+    for (Mend mend : tried) {
       if (mend.changes().stream().allMatch(this::free)) {
         mended.addAll(mend.changes());
         return true;
       }
     }
-    boolean layer = Stack.layer(start, fault.part());
-    if (layer && measures.cut().contains(fault.part()) && recut.add(fault.part())) {
-      mended.clear();
-      return true;
+    for (String name : measures.cut()) {
+      boolean cause =
+          Stack.layer(start, name)
+              && (fault.part().equals(name)
+                  || fault.origin().startsWith(Stack.path(start, name) + "."));
+      if (cause && recut.putIfAbsent(name, fault.message()) == null) {
+        mended.clear();
+        return true;
+      }
     }
     return false;
+  }
+
+  /** Where tabs are too wide, those of one frame can be narrower; a cut one is trimmed there. */
+  private List<Mend> narrowerTabs(Pack pack, Problem fault) {
+    String tab = Stack.basePath(start) + ".tab";
+    if (!Stack.frame(start, fault.part())) {
+      return List.of();
+    }
+    List<Mend> cures = new ArrayList<>();
+    for (Want want : fault.wants()) {
+      double to = Math.floor(want.most() / MARK_MM + NEARLY) * MARK_MM;
+      if (want.parameter().equals(tab) && Double.isFinite(to) && to >= Resized.LEAST_TAB_MM) {
+        String mm = Said.yaml(start, to);
+        String path = Stack.path(start, fault.part()) + ".tab-widths";
+        Change change = new Change.Put(path, "[" + mm + ", " + mm + "]");
+        boolean good =
+            Trial.of(pack.inputs().design().tree(), List.of(change)) instanceof Trial.Read r
+                && with(r.design()).problems().stream().noneMatch(p -> key(p).equals(key(fault)));
+        if (good) {
+          cures.add(new Mend("make its glue tabs " + Said.mm(start, to), List.of(change)));
+        }
+      }
+    }
+    return cures;
   }
 
   /** Whether a change leaves all cut pieces as they are: gluing and foam are always free. */
@@ -135,11 +170,14 @@ public final class Rescue {
     if (!(change instanceof Change.Put put)) {
       return false;
     }
-    if (put.path().endsWith(".set-in") || put.path().endsWith(".raised-by")) {
+    // a tab is only ever made narrower here, and that can be trimmed
+    if (put.path().endsWith(".tab-widths")
+        || put.path().endsWith(".set-in")
+        || put.path().endsWith(".raised-by")) {
       return true;
     }
     for (String name : measures.cut()) {
-      if (recut.contains(name)) {
+      if (recut.containsKey(name)) {
         continue;
       }
       String path = Stack.layer(start, name) ? Stack.path(start, name) : origin(name);

@@ -68,22 +68,37 @@ final class RescueReport {
       double third = second + l.across();
       scores.addAll(List.of(first, second, third, third + l.sides().get(1)));
     }
-    return new Rescued.Row(p.id(), verdict(p), w, h, p.width(), p.height(), scores, glue(p.id()));
+    return new Rescued.Row(p.id(), verdict(p), w, h, p.width(), p.height(), scores, told(p.id()));
+  }
+
+  /** Why it is cut anew, or how it is glued. */
+  private String told(String piece) {
+    String why = resized.recut().get(piece);
+    return why == null ? glue(piece) : why;
   }
 
   private Rescued.Verdict verdict(Piece p) {
-    if (resized.recut().contains(p.id())) {
+    if (resized.recut().containsKey(p.id())) {
       return Rescued.Verdict.RECUT;
     }
     Piece was = old.card().piece(p.id());
     if (measures.cut().contains(p.id())) {
       boolean trimmed =
           resized.trimmed().contains(p.id())
+              || narrowerTabs(p)
               || p.width() < measured(was, "width", was.width()) - EPS && flat(p)
               || p.height() < measured(was, "height", was.height()) - EPS && flat(p);
       return trimmed ? Rescued.Verdict.TRIM : Rescued.Verdict.STILL_GOOD;
     }
     return same(was, p) ? Rescued.Verdict.AS_DESIGNED : Rescued.Verdict.CUT_OTHERWISE;
+  }
+
+  /** Whether a tab became narrower after all sizes had been fitted. */
+  private boolean narrowerTabs(Piece p) {
+    List<Double> now = Stack.layer(p, Stack.upright(made)).tabs();
+    return resized.layers().stream()
+        .filter(l -> l.name().equals(p.id()) && l.tabs().size() == 2 && now.size() == 2)
+        .anyMatch(l -> now.get(0) < l.tabs().get(0) - EPS || now.get(1) < l.tabs().get(1) - EPS);
   }
 
   private boolean flat(Piece p) {

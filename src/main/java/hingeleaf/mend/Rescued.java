@@ -64,7 +64,8 @@ public record Rescued(
    * @param flatWidth of the piece as it is cut, mm
    * @param flatHeight likewise
    * @param scores where it is scored, from its left or lower edge, mm
-   * @param glue how it is glued, where that is not as usual; may be empty
+   * @param words why it has to be cut anew, or how it is glued where that is not as usual; may be
+   *     empty
    */
   public record Row(
       String piece,
@@ -74,7 +75,7 @@ public record Rescued(
       double flatWidth,
       double flatHeight,
       List<Double> scores,
-      String glue) {
+      String words) {
     public Row {
       scores = List.copyOf(scores);
     }

@@ -10,8 +10,10 @@ import hingeleaf.plan.CutList;
 import hingeleaf.stock.Die;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -20,22 +22,23 @@ import java.util.TreeSet;
  *
  * @param layers of the stack, from the back; none for another base
  * @param trimmed names of the cut pieces that lose a strip
- * @param recut names of the cut layers that nothing fits
+ * @param recut the cut layers that nothing fits, each with the reason
  */
-record Resized(List<Layer> layers, Set<String> trimmed, Set<String> recut, List<Change> changes) {
+record Resized(
+    List<Layer> layers, Set<String> trimmed, Map<String, String> recut, List<Change> changes) {
   /** A piece that came out shorter by more is cut anew: common practice, no source, mm. */
   private static final double MOST_SHORT_MM = 5;
 
   /** A tab narrower than this holds badly: common practice, no source. */
-  private static final double LEAST_TAB_MM = 6;
+  static final double LEAST_TAB_MM = 6;
 
   private static final double EPS = 1e-6;
 
   /**
-   * @param cut names of the pieces that stay as they are
+   * @param given cut pieces that are given up in any case, each with the reason
    */
-  static Resized of(Pack start, Measures measures, Set<String> cut) {
-    return new Builder(start, measures, cut).build();
+  static Resized of(Pack start, Measures measures, Map<String, String> given) {
+    return new Builder(start, measures, given).build();
   }
 
   private static final class Builder {
@@ -45,16 +48,17 @@ record Resized(List<Layer> layers, Set<String> trimmed, Set<String> recut, List<
     private final Set<String> cut;
     private final boolean upright;
     private final Set<String> trimmed = new TreeSet<>();
-    private final Set<String> recut = new TreeSet<>();
+    private final Map<String, String> recut;
     private final List<Change> changes = new ArrayList<>();
 
-    Builder(Pack start, Measures measures, Set<String> cut) {
+    Builder(Pack start, Measures measures, Map<String, String> given) {
       this.start = start;
       this.tree = start.inputs().design().tree();
       this.measures = measures;
-      this.cut = new TreeSet<>(cut);
+      this.recut = new TreeMap<>(given);
+      this.cut = new TreeSet<>(measures.cut());
+      cut.removeAll(given.keySet());
       this.upright = Stack.upright(start);
-      measures.cut().stream().filter(n -> !cut.contains(n)).forEach(recut::add);
     }
 
     Resized build() {
@@ -74,7 +78,7 @@ record Resized(List<Layer> layers, Set<String> trimmed, Set<String> recut, List<
       for (Layer l : designed) {
         Layer is = cut.contains(l.name()) ? measured(l) : l;
         if (is.tabs().stream().anyMatch(t -> t < LEAST_TAB_MM - EPS)) {
-          given(l.name());
+          given(l.name(), "a glue tab under " + Said.mm(start, LEAST_TAB_MM) + " holds badly");
           is = l;
         }
         now.add(is);
@@ -85,20 +89,32 @@ record Resized(List<Layer> layers, Set<String> trimmed, Set<String> recut, List<
       for (StackFit.Fitted f : StackFit.of(designed, now, kept, Stack.tabsIn(start))) {
         fitted.add(f.layer());
         if (f.recut()) {
-          given(f.layer().name());
+          given(f.layer().name(), misfit(f.layer().name(), now));
         }
         if (f.trim()) {
           trimmed.add(f.layer().name());
         }
       }
-      trimmed.removeAll(recut);
+      trimmed.removeAll(recut.keySet());
       write(designed, fitted);
       return fitted;
     }
 
-    private void given(String name) {
+    private void given(String name, String why) {
       cut.remove(name);
-      recut.add(name);
+      recut.put(name, why);
+    }
+
+    /** Why a layer was given up when all were fitted together. */
+    private String misfit(String name, List<Layer> now) {
+      Layer l = now.stream().filter(x -> x.name().equals(name)).findFirst().orElseThrow();
+      double degrees = Math.toDegrees(Math.atan(Math.abs(l.uneven()) / l.across()));
+      return Math.abs(l.uneven()) > StackFit.MOST_ASKEW * l.across()
+          ? "with sides so unlike it would stand "
+              + Math.round(degrees * 10) / 10.0
+              + " degrees out of true"
+          : "it misses the cut pieces beside it by more than "
+              + Said.mm(start, StackFit.MOST_OUT_MM);
     }
 
     private Layer measured(Layer l) {
@@ -125,16 +141,19 @@ record Resized(List<Layer> layers, Set<String> trimmed, Set<String> recut, List<
       List<Layer> all = new ArrayList<>(now);
       for (int i = 0; i < all.size(); i++) {
         if (designed.get(i).along() - all.get(i).along() > MOST_SHORT_MM + EPS) {
-          given(all.get(i).name());
+          given(
+              all.get(i).name(),
+              "it is more than " + Said.mm(start, MOST_SHORT_MM) + " shorter than the others");
           all.set(i, designed.get(i));
         }
       }
+      List<Layer> staying = List.copyOf(all);
       for (int i = 0; i < all.size(); i++) {
         double usual = designed.get(i).along();
         double shortest = usual;
         for (int j = 0; j < all.size(); j++) {
           if (Math.abs(designed.get(j).along() - usual) < EPS) {
-            shortest = Math.min(shortest, now.get(j).along());
+            shortest = Math.min(shortest, staying.get(j).along());
           }
         }
         Layer l = all.get(i);

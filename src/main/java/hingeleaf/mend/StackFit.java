@@ -24,7 +24,7 @@ final class StackFit {
   private static final double MOST_IN_MM = 12;
 
   /** A panel that stands further out of true is seen: common practice, no source, as a slope. */
-  private static final double MOST_ASKEW = Math.tan(Math.toRadians(1.5));
+  static final double MOST_ASKEW = Math.tan(Math.toRadians(1.5));
 
   private static final double RECUT = 1000;
   private static final double CHANGE = 3;
@@ -72,8 +72,6 @@ final class StackFit {
    * @param designed from the back, as the design has them
    * @param now the same as they are: measured where they are cut
    * @param cut names of those that are cut
-   * @param keep how much of a cut piece's designed width it may miss before it is cut anew in any
-   *     case is not asked: only what fits counts
    */
   static List<Fitted> of(List<Layer> designed, List<Layer> now, Set<String> cut, boolean tabsIn) {
     return new StackFit(designed, now, cut, tabsIn).solve();
