@@ -121,8 +121,13 @@ public final class Mends {
     return MakerUnits.of(design.unit()).number(mm);
   }
 
-  /** Less foam, on the ruler's marks, down to none. */
+  /** Less foam, on the ruler's marks, down to none; or more. */
   private List<Mend> raises(String path, Want want) {
+    if (!Double.isFinite(want.most())) {
+      return sizes(want).stream()
+          .map(l -> new Mend("raise it by " + say(l), put(path, l)))
+          .toList();
+    }
     Length most = exact(Math.max(0, marks.down(want.most())));
     String words = most.signum() > 0 ? "raise it by " + say(most) : "glue it on without foam";
     return List.of(new Mend(words, put(path, most)));

@@ -97,8 +97,7 @@ public final class CuttingWords {
   }
 
   private String law() {
-    double misfit =
-        r.parts().stream().mapToDouble(CuttingReport.Part::worstMisfit).max().orElse(0);
+    double misfit = r.parts().stream().mapToDouble(CuttingReport.Part::worstMisfit).max().orElse(0);
     double jam = r.parts().stream().mapToDouble(CuttingReport.Part::worstJam).max().orElse(0);
     return "("
         + r.trials()

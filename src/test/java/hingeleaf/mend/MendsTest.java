@@ -77,7 +77,9 @@ class MendsTest {
   @Test
   void sideOverAnOrnament_isMovedOrGluedFlat() {
     Pack pack =
-        pack(design("[15, 15]", FRAMES, "cut-outs:\n" + cutOut("post", "far", "", "[128, 60]", 2)));
+        pack(
+            design("[15, 15]", FRAMES, "cut-outs:\n" + cutOut("post", "far", "", "[128, 60]", 2))
+                .replace("tab: 10", "tab: 6"));
     List<Mend> mends = mended(pack, "jams");
     assertThat(mends).hasSize(2);
     assertThat(mends.get(0).words()).matches("move it 4\\.5 mm to the (left|right)");
@@ -182,5 +184,64 @@ class MendsTest {
         .startsWith("lay this card flat one frame at a time, from the front");
     assertThat(of(pack, "jams")).isEmpty();
     assertThat(pack.touches().orElseThrow().order()).isEqualTo(Order.FRONT_FIRST);
+  }
+
+  @Test
+  void twoOrnamentsInOnePlace_areMovedApartOrRaised() {
+    // Side by side 20 wide, their middles 15 apart: 5 to move. Navy card is 0.28 thick.
+    Pack pack =
+        pack(
+            design(
+                "[15, 15]",
+                FRAMES,
+                "cut-outs:\n"
+                    + cutOut("hill", "back", "", "[20, 30]", 0)
+                    + cutOut("tree", "back", ", at: [15, 2]", "[20, 30]", 0)));
+    Problem p = of(pack, "parts-overlap").get(0);
+    assertThat(p.message())
+        .contains("tree: it lies over the edge of hill")
+        .contains("move it 5 mm to the right, or raise it by 0.5 mm or more");
+    assertThat(mended(pack, "parts-overlap")).hasSize(2);
+  }
+
+  @Test
+  void ornamentWhollyOnAnother_liesWell() {
+    Pack pack =
+        pack(
+            design(
+                "[15, 15]",
+                FRAMES,
+                "cut-outs:\n"
+                    + cutOut("hill", "back", "", "[40, 40]", 0)
+                    + cutOut("tree", "back", "", "[20, 30]", 0)
+                    + cutOut("bird", "back", ", at: [25, 0]", "[20, 10]", 2)));
+    assertThat(of(pack, "parts-overlap")).isEmpty();
+  }
+
+  @Test
+  void ornamentOverAGlueStrip_isMovedOffIt() {
+    // The strip at the right edge begins at 75 - 10 = 65; the ornament reaches to 60 + 10 = 70.
+    Pack pack =
+        pack(
+            design(
+                "[15, 15]",
+                FRAMES,
+                "cut-outs:\n" + cutOut("moon", "back", ", at: [60, 0]", "[20, 20]", 0)));
+    Problem p = of(pack, "over-glue-strip").get(0);
+    assertThat(p.message()).contains("move it 5 mm to the left");
+    assertThat(mended(pack, "over-glue-strip")).hasSize(1);
+  }
+
+  @Test
+  void ornamentOverTheStripOfALowerEdge_isMovedUp() {
+    Pack pack =
+        pack(
+            design(
+                    "[15, 15]",
+                    FRAMES,
+                    "cut-outs:\n" + cutOut("moon", "back", ", at: [0, -35]", "[20, 20]", 0))
+                .replace("tab: 10", "tab: 10\n    sides: top-bottom"));
+    assertThat(of(pack, "over-glue-strip").get(0).message()).contains("move it 5 mm up");
+    mended(pack, "over-glue-strip");
   }
 }

@@ -67,7 +67,8 @@ public record CuttingReport(
   }
 
   /**
-   * The effect of a score or cut on the misfit of its stage, pieces that share its setting included.
+   * The effect of a score or cut on the misfit of its stage, pieces that share its setting
+   * included.
    *
    * @param fold the score's name in the piece; of a cut edge on the layer behind "edge of" and the
    *     name of that piece

@@ -95,7 +95,9 @@ public final class CuttingStudy {
         watch());
   }
 
-  /** How high it stands when closed flat; as good as infinite where too little of a tab is glued. */
+  /**
+   * How high it stands when closed flat; as good as infinite where too little of a tab is glued.
+   */
   private static double gluedFlat(Stage s, FourBar links) {
     double out = Math.max(0, links.misfit(s.lean()));
     return s.tab() - out < Math.min(s.tab(), LEAST_GLUED_MM)
