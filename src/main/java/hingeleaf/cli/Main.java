@@ -28,7 +28,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       RescueCommand.class,
       SchemaCommand.class,
       ServeCommand.class,
-      BaselineCommand.class
+      BaselineCommand.class,
+      FiguresCommand.class
     },
     footerHeading = "%nExit codes: ",
     footer = {
