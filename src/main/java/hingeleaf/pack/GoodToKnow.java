@@ -1,6 +1,5 @@
 package hingeleaf.pack;
 
-import hingeleaf.fold.accuracy.CuttingReport;
 import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Touch;
 import hingeleaf.fold.contact.Way;
@@ -28,7 +27,7 @@ public final class GoodToKnow {
     List<String> all = new ArrayList<>();
     pack.touches().ifPresent(w -> know.resting(w, all));
     pack.swings().forEach(d -> all.add(know.opens(d)));
-    know.cutting(all);
+    all.addAll(CuttingWords.of(pack));
     all.add(know.standing());
     return all;
   }
@@ -64,54 +63,6 @@ public final class GoodToKnow {
             + " degrees, where it meets "
             + pack.words(against)
             + "; it lies flat closed.";
-  }
-
-  private void cutting(List<String> all) {
-    CuttingReport r = pack.cutting();
-    if (r.parts().isEmpty()) {
-      return;
-    }
-    String bench = "On your bench (cuts and scores true to " + fine(r.accuracy()) + ") ";
-    all.add(
-        bench
-            + percent(r.standing().share())
-            + " % lie flat within "
-            + fine(1)
-            + " if glued standing; glued flat all do, and in "
-            + percent(r.flat().share())
-            + " % every second tab lands within "
-            + fine(1)
-            + " of its edge"
-            + watch(r)
-            + ".");
-    all.add(
-        "("
-            + r.trials()
-            + " trials from seed "
-            + r.seed()
-            + "; 95 % sure: "
-            + interval(r.standing())
-            + " and "
-            + interval(r.flat())
-            + ".)");
-  }
-
-  private String watch(CuttingReport r) {
-    return r.watch().isEmpty()
-        ? ""
-        : "; the score of " + pack.words(r.watch()) + " is the one to watch";
-  }
-
-  private String fine(double mm) {
-    return pack.inputs().wants().units().fine(mm);
-  }
-
-  private static long percent(double share) {
-    return Math.round(100 * share);
-  }
-
-  private static String interval(CuttingReport.Share s) {
-    return percent(s.least()) + " to " + percent(s.most()) + " %";
   }
 
   private String standing() {

@@ -190,10 +190,10 @@ final class WayFindings {
         wants);
   }
 
-  /** The move as a demand on the offset that the design gives, where it gives one. */
+  /** The move as a demand on the offset of a cut-out. */
   private void moved(Piece piece, Remedy.Move move, List<Want> wants) {
     pack.inputs().design().cutOuts().stream()
-        .filter(v -> v.path().equals(piece.origin()) && v.given("at"))
+        .filter(v -> v.path().equals(piece.origin()))
         .findFirst()
         .ifPresent(
             v -> {

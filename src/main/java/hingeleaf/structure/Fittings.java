@@ -37,11 +37,13 @@ final class Fittings {
   private final Assembly card;
   private final Bearings bearings;
   private final String glue;
+  private final Crowding crowding;
 
   Fittings(Assembly card, Bearings bearings, String glue) {
     this.card = card;
     this.bearings = bearings;
     this.glue = glue;
+    this.crowding = new Crowding(card, bearings);
   }
 
   /**
@@ -140,7 +142,25 @@ final class Fittings {
     List<Region> openings = openings(m, box);
     if (bordersOpenings(m, box, openings)) {
       flat(m.name(), m.stock(), box, openings, m.origin(), m.on(), m.face(), m.raisedBy());
+      double top = m.raisedBy() + m.stock().thickness();
+      Region placed = new Region(rectangle(box), openings.stream().map(Region::outer).toList());
+      crowding.lay(
+          new Crowding.Part(
+              m.name(),
+              m.on(),
+              m.face(),
+              placed,
+              m.raisedBy(),
+              top,
+              m.origin(),
+              m.at().x(),
+              m.at().y()),
+          false);
     }
+  }
+
+  private static Ring rectangle(Box b) {
+    return Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY());
   }
 
   private static boolean holds(Box outer, Box inner) {
@@ -263,6 +283,7 @@ final class Fittings {
       return;
     }
     if (card.add(piece)) {
+      crowding.lay(part(c, placed), true);
       glue(piece, c.on(), c.face(), corner, bearing, c.raisedBy(), c.origin());
       card.add(
           new Surface(
@@ -275,6 +296,12 @@ final class Fittings {
               c.stock(),
               c.on().order()));
     }
+  }
+
+  private static Crowding.Part part(CutOut c, Region placed) {
+    double top = c.raisedBy() + c.stock().thickness();
+    return new Crowding.Part(
+        c.name(), c.on(), c.face(), placed, c.raisedBy(), top, c.origin(), c.at().x(), c.at().y());
   }
 
   private Problem nothingToGlueTo(CutOut c) {

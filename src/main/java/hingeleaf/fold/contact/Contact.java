@@ -183,6 +183,7 @@ public final class Contact {
 
   /** One course and what is asked along it. */
   private final class Pairs {
+    private final Course course;
     private final Advance advance;
     private final Judge judge;
     private int undecided;
@@ -197,6 +198,7 @@ public final class Contact {
     Pairs(Course course) {
       advance = new Advance(course, clearance);
       judge = new Judge(course);
+      this.course = course;
       Arrays.fill(covered, 1);
       Arrays.fill(coveredBy, Integer.MAX_VALUE);
     }
@@ -232,6 +234,9 @@ public final class Contact {
         return null;
       }
       Touch t = judge.of(a, b, chain, line, o);
+      if (t != null && t.kind() == Touch.Kind.CROSSES && Glance.only(course, chain, a, b, o)) {
+        return null;
+      }
       if (t != null) {
         cover(a, b, chain.length(), t);
       }
