@@ -70,6 +70,19 @@ final class Doors {
           FormField.length(
               "handle", Range.from(2, 50), "width of a half-round tongue at its free edge"));
 
+  /** The mechanism for the list of all. */
+  static final class Door implements Structure {
+    @Override
+    public Form form() {
+      return FORM;
+    }
+
+    @Override
+    public void build(Values values, Workshop shop) {
+      new Doors(values, shop).hang();
+    }
+  }
+
   private final Workshop shop;
   private final Values v;
   private final String name;
@@ -83,10 +96,6 @@ final class Doors {
   }
 
   /** Hangs one door; reports what keeps it from being hung. */
-  static void hang(Values v, Workshop shop) {
-    new Doors(v, shop).hang();
-  }
-
   private void hang() {
     Optional<Surface> on = shop.surface(v, "on", name);
     if (on.isEmpty()) {

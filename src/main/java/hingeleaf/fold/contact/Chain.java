@@ -3,7 +3,9 @@ package hingeleaf.fold.contact;
 import hingeleaf.card.Joint;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec3;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * The joints between two bodies, and how fast they can move the second one's points as seen from
@@ -68,6 +70,11 @@ final class Chain {
       along[k] = s.along().unit();
       slides[k] = true;
     }
+  }
+
+  /** Whether all its joints are such. */
+  boolean only(IntPredicate such) {
+    return Arrays.stream(joints).allMatch(such);
   }
 
   int length() {

@@ -6,6 +6,7 @@ import hingeleaf.card.MadeCard;
 import hingeleaf.card.Rest;
 import hingeleaf.fold.Budget;
 import hingeleaf.fold.Linkage;
+import hingeleaf.fold.Stays;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -27,10 +28,12 @@ public final class Contact {
   private final Chains chains;
   private final Set<Long> passages = new HashSet<>();
   private final double clearance;
+  private final Stays stays;
 
   private Contact(MadeCard made, double clearance) {
     this.made = made;
     this.clearance = clearance;
+    stays = Stays.of(made);
     linkage = Linkage.of(made.mechanism(), Budget.of(STEPS));
     solids = Solids.of(made, linkage);
     chains = new Chains(made.mechanism(), linkage);
@@ -151,7 +154,7 @@ public final class Contact {
   }
 
   private Way along(Rest rest, Order order) {
-    Course course = Course.to(linkage, rest.posed().values(), order);
+    Course course = Course.to(linkage, stays.released(), rest.posed().values(), order);
     Pairs pairs = new Pairs(course);
     List<Touch> touches = new ArrayList<>();
     for (int[] pair : nearestFirst()) {
@@ -170,7 +173,7 @@ public final class Contact {
     for (int i = 0; i < solids.size(); i++) {
       for (int j = i + 1; j < solids.size(); j++) {
         Chain chain = chains.between(solids.get(i).body(), solids.get(j).body());
-        if (chain != null && !passages.contains(key(i, j))) {
+        if (chain != null && meet(i, j, chain)) {
           while (byLength.size() <= chain.length()) {
             byLength.add(new ArrayList<>());
           }
@@ -179,6 +182,17 @@ public final class Contact {
       }
     }
     return byLength.stream().flatMap(List::stream).toList();
+  }
+
+  /**
+   * Whether a pair is asked about: not a tab and its slit, nor a stay that is put away and what it
+   * lies on, nor one that is loose.
+   */
+  private boolean meet(int i, int j, Chain chain) {
+    boolean stay = stays.has(i) || stays.has(j);
+    boolean still = stay && chain.only(stays::folds);
+    boolean loose = stays.loose(i) || stays.loose(j);
+    return !passages.contains(key(i, j)) && !still && !loose;
   }
 
   /** One course and what is asked along it. */
@@ -246,7 +260,7 @@ public final class Contact {
 
   /** Adds what would free each jam, found by trying it on all other parts. */
   private Way advised(Way way, Rest rest) {
-    Course course = Course.to(linkage, rest.posed().values(), way.order());
+    Course course = Course.to(linkage, stays.released(), rest.posed().values(), way.order());
     Remedies remedies = new Remedies(solids, (a, b) -> new Pairs(course).touch(a, b));
     List<Remedy> found = new ArrayList<>();
     way.touches().stream()
