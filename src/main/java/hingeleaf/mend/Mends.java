@@ -34,14 +34,14 @@ public final class Mends {
 
   /**
    * The mends of a finding of this pack, at most one for each of its wants; none where nothing that
-   * was tried cures it.
+   * was tried cures it. A card that leans is given a stay.
    */
   public static List<Mend> of(Pack pack, Problem finding) {
     return new Mends(pack, finding).mends();
   }
 
   private List<Mend> mends() {
-    List<Mend> all = new ArrayList<>();
+    List<Mend> all = new ArrayList<>(AddStay.of(pack, finding));
     for (Want want : finding.wants()) {
       candidates(want).stream().filter(this::cures).findFirst().ifPresent(all::add);
     }

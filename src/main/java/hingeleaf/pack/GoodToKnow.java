@@ -117,7 +117,7 @@ public final class GoodToKnow {
   private String standing() {
     Stand s = pack.stand();
     return switch (s.verdict()) {
-      case STANDS -> "It stands by itself" + tips(s);
+      case STANDS -> StayFindings.stands(pack) + tips(s);
       case LEANS ->
           "It stands, but can lean to the side: each stage is free. It needs a stay" + tips(s);
       case SINKS -> "Its own weight folds it: it needs a stay, or lies.";

@@ -19,6 +19,7 @@ import hingeleaf.fold.accuracy.CuttingStudy;
 import hingeleaf.fold.contact.Contact;
 import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Way;
+import hingeleaf.fold.stand.Hold;
 import hingeleaf.fold.stand.Stand;
 import hingeleaf.fold.stand.Standing;
 import hingeleaf.geom.Box;
@@ -70,6 +71,7 @@ public final class Pack {
   private final Kept<Optional<Way>> touches;
   private final Kept<CuttingReport> cutting;
   private final Kept<Stand> stand;
+  private final Kept<Hold> hold;
   private final Kept<List<Swing>> swings;
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
@@ -117,6 +119,7 @@ public final class Pack {
         new Kept<>(() -> CuttingStudy.of(made(), bestRest(), in.bench().accuracy().mm()));
     this.swings = new Kept<>(() -> Contact.swings(made()));
     this.stand = new Kept<>(() -> Standing.of(made(), bestRest()));
+    this.hold = new Kept<>(() -> Hold.of(made()));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
@@ -267,6 +270,11 @@ public final class Pack {
     return stand.get();
   }
 
+  /** What its stays hold. */
+  public Hold hold() {
+    return hold.get();
+  }
+
   /** A panel in a maker's words: "middle", "the left side of middle". */
   public String words(String panel) {
     int cut = panel.lastIndexOf('/');
@@ -361,6 +369,7 @@ public final class Pack {
       all.addAll(PostWants.of(this));
       all.addAll(taught());
       all.addAll(WayFindings.of(this));
+      all.addAll(StayFindings.of(this));
     }
     return placed(all);
   }

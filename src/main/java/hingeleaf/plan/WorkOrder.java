@@ -328,7 +328,7 @@ final class WorkOrder {
   }
 
   private void last() {
-    List<Double> sides = sides();
+    List<Double> sides = Depths.of(card);
     double papers =
         card.pieces().stream()
             .filter(p -> folded(p) || p.id().equals(card.roots().get(0).piece()))
@@ -338,19 +338,6 @@ final class WorkOrder {
     Set<String> all = new LinkedHashSet<>();
     tasks.forEach(t -> all.add(t.id()));
     tasks.add(new Task("check", glueWords.check(glues(), deep, sides), all));
-  }
-
-  /** Depth of every stage that stands on sides. */
-  private List<Double> sides() {
-    List<Double> sides = new ArrayList<>();
-    for (Piece p : card.pieces()) {
-      p.labels().stream()
-          .filter(l -> l.name().startsWith("side-"))
-          .findFirst()
-          .map(l -> Says.panel(p, l.name()))
-          .ifPresent(b -> sides.add(Math.min(b.width(), b.height())));
-    }
-    return sides;
   }
 
   private List<Join.Glue> onto(Piece base) {

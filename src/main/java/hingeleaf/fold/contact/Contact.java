@@ -4,6 +4,7 @@ import hingeleaf.card.Join;
 import hingeleaf.card.Joint;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Rest;
+import hingeleaf.card.Stay;
 import hingeleaf.fold.Budget;
 import hingeleaf.fold.Linkage;
 import hingeleaf.fold.Stays;
@@ -91,6 +92,76 @@ public final class Contact {
     }
     return all;
   }
+
+  /**
+   * Stays that cannot be folded out of the way while the card stands, their tongues pulled out; one
+   * that comes to lie on something raised is no fault.
+   */
+  public static List<Blocked> stays(MadeCard made) {
+    Contact contact = new Contact(made, 0);
+    List<Blocked> all = new ArrayList<>();
+    for (Stay s : made.card().stays()) {
+      Blocked b = contact.putAway(s);
+      if (b != null) {
+        all.add(b);
+      }
+    }
+    return all;
+  }
+
+  private @Nullable Blocked putAway(Stay stay) {
+    Swept swept = swept(stay);
+    if (swept == null) {
+      return null;
+    }
+    Advance advance = new Advance(swept.course(), 0);
+    double share = 1 - RESTS_ON_RAD / swept.whole();
+    String against = null;
+    for (Solid part : solids) {
+      for (Solid other : solids) {
+        boolean asked = part.piece().equals(stay.piece()) && !stays.has(other.panel());
+        Chain chain = asked ? chains.between(part.body(), other.body()) : null;
+        Chain back = asked ? chains.between(other.body(), part.body()) : null;
+        if (chain == null || back == null || !swings(part, other, chain)) {
+          continue;
+        }
+        Advance.Outcome o = advance.run(part, other, chain, back, share);
+        if (o.end() == Advance.End.TOUCH && o.share() < share) {
+          share = o.share();
+          against = other.id();
+        }
+      }
+    }
+    return against == null
+        ? null
+        : new Blocked(stay.piece(), against, share * swept.whole(), swept.whole());
+  }
+
+  /** Whether a stay's panel can run into another: not its slit, nor a sheet through its fold. */
+  private boolean swings(Solid part, Solid other, Chain chain) {
+    boolean host = !other.prism() && chain.oneLine() && chain.lineIn(other);
+    return !host && !passages.contains(key(part.panel(), other.panel()));
+  }
+
+  /** A stay's turn about the fold that it hangs on. */
+  private record Swept(Course course, double whole) {}
+
+  private @Nullable Swept swept(Stay stay) {
+    double[] end = stays.released();
+    int main = -1;
+    for (int j = 0; j < end.length; j++) {
+      boolean own = stays.folds(j) && linkage.joint(j).id().startsWith(stay.piece() + "/");
+      if (own && (main < 0 || Math.abs(end[j]) > Math.abs(end[main]))) {
+        main = j;
+      }
+    }
+    return main < 0
+        ? null
+        : new Swept(Course.turning(end, main), Math.abs(end[main]));
+  }
+
+  /** So near its place what it touches is under it, rad. */
+  private static final double RESTS_ON_RAD = 0.35;
 
   /** The leaf is what moves: the body of the two that is not the ground's side of the fold. */
   private Swing swing(int joint, Joint.Hinge h) {

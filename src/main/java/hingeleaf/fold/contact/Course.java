@@ -45,6 +45,13 @@ final class Course {
     return new Course(Order.TOGETHER, List.of(new double[joints], end), true);
   }
 
+  /** To these values with one joint turned last, all the others standing where they end. */
+  static Course turning(double[] end, int joint) {
+    double[] start = end.clone();
+    start[joint] = 0;
+    return new Course(Order.TOGETHER, List.of(start, end.clone()), true);
+  }
+
   /**
    * The course to these joint values.
    *

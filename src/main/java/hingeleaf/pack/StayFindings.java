@@ -1,0 +1,144 @@
+package hingeleaf.pack;
+
+import hingeleaf.card.Stay;
+import hingeleaf.finding.Problem;
+import hingeleaf.fold.contact.Blocked;
+import hingeleaf.fold.contact.Contact;
+import hingeleaf.fold.stand.Stand;
+import hingeleaf.measure.MakerUnits;
+import hingeleaf.plan.Depths;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Whether a card needs a stay, and whether those that it has hold and can be put away. */
+final class StayFindings {
+  /** How much shorter than its place a hooked strip may act, mm: common practice, no source. */
+  private static final double SLACK_MM = 0.5;
+
+  private final Pack pack;
+  private final MakerUnits units;
+
+  private StayFindings(Pack pack) {
+    this.pack = pack;
+    this.units = pack.inputs().wants().units();
+  }
+
+  static List<Problem> of(Pack pack) {
+    return new StayFindings(pack).all();
+  }
+
+  private List<Problem> all() {
+    List<Problem> found = new ArrayList<>();
+    Stand stand = pack.stand();
+    if (!stand.loose().isEmpty()) {
+      found.add(pack.card().stays().isEmpty() ? needed(stand) : holdsNot(stand));
+    } else if (!pack.card().stays().isEmpty() && !pack.hold().firm()) {
+      taut().ifPresent(found::add);
+    }
+    Contact.stays(pack.made()).forEach(b -> found.add(blocked(b)));
+    return found;
+  }
+
+  private Problem needed(Stand stand) {
+    boolean sinks = stand.verdict() == Stand.Verdict.SINKS;
+    String what =
+        sinks
+            ? "standing, its own weight folds this card"
+            : "standing, this card can lean to the side: "
+                + (stand.loose().size() == 1 ? "its stage is" : "its stages are")
+                + " free";
+    String message =
+        what
+            + " - give it a stay, such as a base tab, a slot-lock, a belly strip or a fold-down"
+            + " brace, or let it lie";
+    Problem p =
+        sinks
+            ? Problem.warns("needs-a-stay", "", "", message)
+            : Problem.notes("needs-a-stay", "", "", message);
+    return p.with(Map.of("free", (double) stand.loose().size()));
+  }
+
+  private Problem holdsNot(Stand stand) {
+    Stay stay = pack.card().stays().get(0);
+    List<String> names = stand.loose().stream().map(Stand.Lean::piece).toList();
+    String message =
+        stay.piece()
+            + ": even with it set, "
+            + String.join(" and ", names)
+            + " can still lean - add a brace for "
+            + (names.size() == 1 ? "that stage" : "each of those stages")
+            + ", or take a stay that catches every frame, such as a base tab";
+    return Problem.warns("stay-does-not-hold", stay.piece(), origin(stay), message)
+        .with(Map.of("free", (double) names.size()));
+  }
+
+  /**
+   * What layers between the hooked ends give sideways. A chain of straight links between fixed ends
+   * that has {@code slack} too much is led aside at a distance a from one end, b from the other, by
+   * about sqrt(2 slack / (1/a + 1/b)) (Pythagoras, small angles).
+   */
+  private java.util.Optional<Problem> taut() {
+    List<Double> sides = Depths.of(pack.card());
+    double whole = sides.stream().mapToDouble(d -> d).sum();
+    double most = 0;
+    double a = 0;
+    for (int i = 0; i + 1 < sides.size(); i++) {
+      a += sides.get(i);
+      most = Math.max(most, Math.sqrt(2 * SLACK_MM / (1 / a + 1 / (whole - a))));
+    }
+    Stay stay = pack.card().stays().get(0);
+    if (most == 0) {
+      return java.util.Optional.empty();
+    }
+    String message =
+        stay.piece()
+            + ": it holds the foremost frame; those between are only held taut and can give about "
+            + units.fine(most)
+            + " to the side if it is "
+            + units.fine(SLACK_MM)
+            + " long - a base tab or a slot-lock catches each";
+    return java.util.Optional.of(
+        Problem.notes("stay-holds-taut", stay.piece(), origin(stay), message)
+            .with(Map.of("gives", most, "slack", SLACK_MM)));
+  }
+
+  private Problem blocked(Blocked b) {
+    String message =
+        b.stay()
+            + ": it cannot be put away: after "
+            + Math.round(Math.toDegrees(b.turned()))
+            + " of "
+            + Math.round(Math.toDegrees(b.whole()))
+            + " degrees it meets "
+            + pack.words(b.against())
+            + " - move that, make it less high, or use another stay";
+    String origin = pack.card().piece(b.stay()).origin();
+    return Problem.warns("stay-blocked", b.stay(), origin, message)
+        .with(Map.of("turned", b.turned(), "whole", b.whole()));
+  }
+
+  private String origin(Stay stay) {
+    return pack.card().piece(stay.piece()).origin();
+  }
+
+  /** "With its base tab set it stands by itself and leans no more than 2 degrees". */
+  static String stands(Pack pack) {
+    List<Stay> stays = pack.card().stays();
+    if (stays.isEmpty()) {
+      return "It stands by itself";
+    }
+    double play = stays.stream().mapToDouble(Stay::play).max().orElse(0);
+    double least = Depths.of(pack.card()).stream().mapToDouble(d -> d).min().orElse(1);
+    long degrees = Math.max(1, Math.round(Math.toDegrees(Math.asin(Math.min(1, play / least)))));
+    String set = String.join(" and ", stays.stream().map(Stay::piece).toList());
+    return "With "
+        + set
+        + " set it stands by itself"
+        + (pack.hold().firm()
+            ? ", and no stage leans more than about "
+                + degrees
+                + (degrees == 1 ? " degree" : " degrees")
+            : "");
+  }
+}
