@@ -1,8 +1,10 @@
 package hingeleaf.plan;
 
 import hingeleaf.card.Card;
+import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.Piece;
+import hingeleaf.card.Stay;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.stock.Bench;
 import java.util.ArrayList;
@@ -85,6 +87,7 @@ final class WorkOrder {
       fix(p, true);
     }
     moving();
+    stays();
     last();
     return List.copyOf(tasks);
   }
@@ -272,7 +275,10 @@ final class WorkOrder {
       if (n > 0) {
         needs.add(tab(p, n - 1));
       }
-      Step step = n == 0 ? glueWords.firstTab(g) : glueWords.closeFlat(g, raisedOn(g.b().piece()));
+      Step step =
+          tabs.size() == 1
+              ? glueWords.hang(g, card.stay(p.id()).isPresent())
+              : n == 0 ? glueWords.firstTab(g) : glueWords.closeFlat(g, raisedOn(g.b().piece()));
       tasks.add(new Task(tab(p, n), step, needs));
     }
   }
@@ -288,7 +294,19 @@ final class WorkOrder {
     for (Join.Glue g : fixedOn(behind)) {
       needs.add(fix(g.a().piece()));
     }
+    if (from(p).size() > 1) {
+      hung(behind).forEach(part -> needs.add(close(part)));
+    }
     return needs;
+  }
+
+  /** Leaves and braces on the front of a layer: nobody reaches them once the next one is closed. */
+  private List<String> hung(Piece behind) {
+    return onto(behind).stream()
+        .filter(g -> g.b().face() == Face.FRONT && closes.containsKey(g.a().piece()))
+        .map(g -> g.a().piece())
+        .filter(part -> from(card.piece(part)).size() == 1)
+        .toList();
   }
 
   private List<Join.Glue> raisedOn(String piece) {
@@ -316,6 +334,15 @@ final class WorkOrder {
       } else if (j instanceof Join.Pin p) {
         tasks.add(new Task(j.id(), glueWords.pin(p), moves(p.wheel().piece(), p.seat().piece())));
       }
+    }
+  }
+
+  private void stays() {
+    for (Stay stay : card.stays()) {
+      Set<String> needs = new LinkedHashSet<>();
+      needs.add(ready(stay.piece()));
+      needs.addAll(closes.values());
+      tasks.add(new Task("stay:" + stay.piece(), new StayWords(card).set(stay), needs));
     }
   }
 
