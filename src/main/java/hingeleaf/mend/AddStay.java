@@ -79,8 +79,7 @@ final class AddStay {
 
   /** A name that no piece has. */
   private String name(int at) {
-    Set<String> taken =
-        pack.card().pieces().stream().map(p -> p.id()).collect(Collectors.toSet());
+    Set<String> taken = pack.card().pieces().stream().map(p -> p.id()).collect(Collectors.toSet());
     String name = at == there() ? "stay" : "stay-" + (at - there() + 1);
     int more = 2;
     while (taken.contains(name)) {

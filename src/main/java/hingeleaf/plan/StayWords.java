@@ -70,7 +70,9 @@ final class StayWords {
   private static String release(Stay stay, String called) {
     return switch (stay.word()) {
       case "base tab" ->
-          "pull the tongues out, lay them level and fold " + called + " back, flat behind the card.";
+          "pull the tongues out, lay them level and fold "
+              + called
+              + " back, flat behind the card.";
       case "belly strip" -> "unhook " + called + " and fold it back, flat behind the card.";
       case "slot-lock" ->
           "lift " + called + " off and lay it flat on the back, inside the card along that edge.";

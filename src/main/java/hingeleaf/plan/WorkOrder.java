@@ -358,7 +358,7 @@ final class WorkOrder {
     List<Double> sides = Depths.of(card);
     double papers =
         card.pieces().stream()
-            .filter(p -> folded(p) || p.id().equals(card.roots().get(0).piece()))
+            .filter(p -> from(p).size() > 1 || p.id().equals(card.roots().get(0).piece()))
             .mapToDouble(p -> p.stock().thickness())
             .sum();
     double deep = sides.stream().mapToDouble(d -> d).sum() + papers;

@@ -89,7 +89,8 @@ final class BaseTab implements Structure {
       }
       fold("edge", 0, width, end(), -Math.PI);
       labels.add(new Label("tab", new Vec2(width / 2, end() + tab / 2)));
-      labels.add(new Label("base", new Vec2(p.stock.leastBorder() / 2, end() - 1)));
+      double clear = deep - (p.stack.frames() > 1 ? forward(p.stack.frames() - 1) : 0);
+      labels.add(new Label("base", new Vec2(width / 2, tongue + clear / 2)));
       boolean good = true;
       for (int k = 1; k < p.stack.frames(); k++) {
         good &= between(k);

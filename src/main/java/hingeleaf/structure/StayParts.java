@@ -31,7 +31,7 @@ import java.util.Optional;
  */
 final class StayParts {
   /** A slit is longer than its tongue by this, so that it slips in: common practice, no source. */
-  static final double PLAY_MM = 0.5;
+  static final double PLAY_MM = 1;
 
   /** The least depth of a tongue that holds: common practice, no source. */
   static final double LEAST_TONGUE_MM = 4;

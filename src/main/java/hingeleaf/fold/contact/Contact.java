@@ -155,9 +155,7 @@ public final class Contact {
         main = j;
       }
     }
-    return main < 0
-        ? null
-        : new Swept(Course.turning(end, main), Math.abs(end[main]));
+    return main < 0 ? null : new Swept(Course.turning(end, main), Math.abs(end[main]));
   }
 
   /** So near its place what it touches is under it, rad. */
