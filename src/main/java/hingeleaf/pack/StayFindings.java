@@ -65,7 +65,7 @@ final class StayFindings {
     String message =
         stay.piece()
             + ": even with it set, "
-            + String.join(" and ", names)
+            + names(names)
             + " can still lean - add a brace for "
             + (names.size() == 1 ? "that stage" : "each of those stages")
             + ", or take a stay that catches every frame, such as a base tab";
@@ -118,6 +118,13 @@ final class StayFindings {
         .with(Map.of("turned", b.turned(), "whole", b.whole()));
   }
 
+  private static String names(List<String> names) {
+    int last = names.size() - 1;
+    return last == 0
+        ? names.get(0)
+        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+  }
+
   private String origin(Stay stay) {
     return pack.card().piece(stay.piece()).origin();
   }
@@ -131,7 +138,7 @@ final class StayFindings {
     double play = stays.stream().mapToDouble(Stay::play).max().orElse(0);
     double least = Depths.of(pack.card()).stream().mapToDouble(d -> d).min().orElse(1);
     long degrees = Math.max(1, Math.round(Math.toDegrees(Math.asin(Math.min(1, play / least)))));
-    String set = String.join(" and ", stays.stream().map(Stay::piece).toList());
+    String set = names(stays.stream().map(Stay::piece).toList());
     return "With "
         + set
         + " set it stands by itself"

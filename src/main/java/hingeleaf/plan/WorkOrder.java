@@ -296,8 +296,15 @@ final class WorkOrder {
     }
     if (from(p).size() > 1) {
       hung(behind).forEach(part -> needs.add(close(part)));
+    } else if (from(p).get(0).b().face() == Face.BACK) {
+      frames().forEach(frame -> needs.add(close(frame)));
     }
     return needs;
+  }
+
+  /** What stands on two tabs: what hangs behind the card is in the way until it is closed. */
+  private List<String> frames() {
+    return closes.keySet().stream().filter(id -> from(card.piece(id)).size() > 1).sorted().toList();
   }
 
   /** Leaves and braces on the front of a layer: nobody reaches them once the next one is closed. */

@@ -237,12 +237,37 @@ final class StepPictures {
     List<Cell> cells = new ArrayList<>();
     cells.add(cell(all, fresh, List.of(), made(), front(), "set"));
     if (pack.best() >= 0) {
-      boolean loose = step.pieces().stream().anyMatch(this::loose);
-      Look look = loose ? front() : behind();
-      String words = loose ? "let go, inside the card" : "let go, seen from behind";
-      cells.add(cell(all, fresh, List.of(), along(AWAY), look, words));
+      boolean behind = glued(step.pieces()).stream().anyMatch(g -> faces(g.b()) < 0);
+      String words = behind ? "let go, seen from behind" : "let go, the layers before it left out";
+      Set<String> shown = behind ? all : reached(step);
+      Look look = behind ? behind() : front();
+      cells.add(cell(shown, fresh, List.of(), along(AWAY), look, words));
     }
     return cells;
+  }
+
+  private List<Join.Glue> glued(List<String> pieces) {
+    List<Join.Glue> all = new ArrayList<>();
+    for (Join j : pack.card().joins()) {
+      if (j instanceof Join.Glue g && pieces.contains(g.a().piece())) {
+        all.add(g);
+      }
+    }
+    return all;
+  }
+
+  /** A stay with what it lies on: a loose one on the back, one that hangs on its layer. */
+  private Set<String> reached(Step step) {
+    Set<String> shown = new LinkedHashSet<>(step.pieces());
+    shown.add(pack.card().roots().get(0).piece());
+    for (String piece : step.pieces()) {
+      String at = piece;
+      for (List<Join.Glue> on = glued(List.of(at)); !on.isEmpty(); on = glued(List.of(at))) {
+        at = on.get(0).b().piece();
+        shown.add(at);
+      }
+    }
+    return shown;
   }
 
   private boolean loose(String piece) {
