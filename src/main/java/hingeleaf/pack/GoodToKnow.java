@@ -1,7 +1,6 @@
 package hingeleaf.pack;
 
 import hingeleaf.fold.accuracy.CuttingReport;
-import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Touch;
 import hingeleaf.fold.contact.Way;
 import hingeleaf.fold.stand.Stand;
@@ -27,7 +26,7 @@ public final class GoodToKnow {
     GoodToKnow know = new GoodToKnow(pack);
     List<String> all = new ArrayList<>();
     pack.touches().ifPresent(w -> know.resting(w, all));
-    pack.swings().forEach(d -> all.add(know.opens(d)));
+    all.addAll(DoorFindings.told(pack));
     know.cutting(all);
     all.add(know.standing());
     return all;
@@ -51,19 +50,6 @@ public final class GoodToKnow {
                         + ", "
                         + pack.inputs().wants().units().fine(e.getValue())
                         + "."));
-  }
-
-  private String opens(Swing d) {
-    String name = d.door().substring(d.door().lastIndexOf('/') + 1);
-    String against = d.against();
-    return against == null
-        ? name + " opens all the way; it lies flat closed."
-        : name
-            + " opens to "
-            + Math.round(Math.toDegrees(d.opens()))
-            + " degrees, where it meets "
-            + pack.words(against)
-            + "; it lies flat closed.";
   }
 
   private void cutting(List<String> all) {

@@ -17,6 +17,7 @@ import hingeleaf.fold.FoldWay;
 import hingeleaf.fold.accuracy.CuttingReport;
 import hingeleaf.fold.accuracy.CuttingStudy;
 import hingeleaf.fold.contact.Contact;
+import hingeleaf.fold.contact.Meeting;
 import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Way;
 import hingeleaf.fold.stand.Hold;
@@ -73,6 +74,7 @@ public final class Pack {
   private final Kept<Stand> stand;
   private final Kept<Hold> hold;
   private final Kept<List<Swing>> swings;
+  private final Kept<List<Meeting>> meetings;
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
   private final Kept<WorkPlan> work;
@@ -118,6 +120,7 @@ public final class Pack {
     this.cutting =
         new Kept<>(() -> CuttingStudy.of(made(), bestRest(), in.bench().accuracy().mm()));
     this.swings = new Kept<>(() -> Contact.swings(made()));
+    this.meetings = new Kept<>(() -> Contact.meetings(made()));
     this.stand = new Kept<>(() -> Standing.of(made(), bestRest()));
     this.hold = new Kept<>(() -> Hold.of(made()));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
@@ -263,6 +266,11 @@ public final class Pack {
   /** How far each door opens; empty where there is none. */
   public List<Swing> swings() {
     return swings.get();
+  }
+
+  /** Pairs of leaves that meet when they are shut. */
+  public List<Meeting> meetings() {
+    return meetings.get();
   }
 
   /** How the made card stands on a shelf. */

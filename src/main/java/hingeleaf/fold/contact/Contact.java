@@ -82,15 +82,49 @@ public final class Contact {
   /** How far each door opens: folds that are in no loop and flat in the made card. */
   public static List<Swing> swings(MadeCard made) {
     Contact contact = new Contact(made, 0);
-    List<Swing> all = new ArrayList<>();
-    for (List<Integer> together : contact.linkage.movers()) {
-      if (together.size() == 1 && contact.linkage.joint(together.get(0)) instanceof Joint.Hinge h) {
+    return contact.doors().stream().map(contact::swing).toList();
+  }
+
+  /** The pairs of leaves that meet when they are shut. */
+  public static List<Meeting> meetings(MadeCard made) {
+    Contact contact = new Contact(made, 0);
+    List<Leaf> leaves = contact.doors().stream().map(contact::leaf).toList();
+    List<Meeting> all = new ArrayList<>();
+    for (int i = 0; i < leaves.size(); i++) {
+      for (int j = i + 1; j < leaves.size(); j++) {
+        leaves.get(i).meets(leaves.get(j)).ifPresent(all::add);
+      }
+    }
+    return all;
+  }
+
+  /** A fold on which a leaf hangs. */
+  private record Door(int joint, Joint.Hinge hinge) {}
+
+  private List<Door> doors() {
+    List<Door> all = new ArrayList<>();
+    for (List<Integer> together : linkage.movers()) {
+      if (together.size() == 1 && linkage.joint(together.get(0)) instanceof Joint.Hinge h) {
         if (h.made() == 0) {
-          all.add(contact.swing(together.get(0), h));
+          all.add(new Door(together.get(0), h));
         }
       }
     }
     return all;
+  }
+
+  /** The leaf is what moves: the body of the two that is not the ground's side of the fold. */
+  private int leafOf(Joint.Hinge h) {
+    return linkage.bodyOf(h.a()) == 0 || moves(h.b(), h.a()) ? h.b() : h.a();
+  }
+
+  private Leaf leaf(Door door) {
+    int facet = leafOf(door.hinge());
+    return new Leaf(made, name(solids.get(facet), door.hinge()), facet, door.hinge());
+  }
+
+  private static String name(Solid leaf, Joint.Hinge h) {
+    return leaf.id().endsWith("/leaf") ? leaf.piece() : h.id();
   }
 
   /**
@@ -161,22 +195,33 @@ public final class Contact {
   /** So near its place what it touches is under it, rad. */
   private static final double RESTS_ON_RAD = 0.35;
 
-  /** The leaf is what moves: the body of the two that is not the ground's side of the fold. */
-  private Swing swing(int joint, Joint.Hinge h) {
-    int leaf = linkage.bodyOf(h.a()) == 0 || moves(h.b(), h.a()) ? h.b() : h.a();
-    Solid solid = solids.get(leaf);
+  private Swing swing(Door door) {
+    int joint = door.joint();
+    Joint.Hinge h = door.hinge();
+    Solid solid = solids.get(leafOf(h));
     double reach = reach(solid, h);
-    Swing whole = swing(joint, h, solid, reach, 1, reach);
+    Opening whole = opening(joint, h, solid, 1);
     double share = 1;
     while (whole.opens() < Math.PI / 2 && share * reach > 2) {
       share -= 0.5 / reach;
-      if (swing(joint, h, solid, reach, share, reach).opens() >= Math.PI / 2) {
+      if (opening(joint, h, solid, share).opens() >= Math.PI / 2) {
         break;
       }
     }
+    Leaf leaf = leaf(door);
     return new Swing(
-        whole.door(), whole.leaf(), whole.opens(), whole.against(), reach, share * reach);
+        leaf.door,
+        solid.id(),
+        whole.opens(),
+        whole.against(),
+        reach,
+        share * reach,
+        leaf.passes(whole.opens()),
+        leaf.ajar(whole.opens()));
   }
+
+  /** How far a leaf opens, rad, and what stops it. */
+  private record Opening(double opens, @Nullable String against) {}
 
   /** Whether the first panel's body hangs on fewer joints than the second's: it is the leaf. */
   private boolean moves(int leaf, int host) {
@@ -198,8 +243,7 @@ public final class Contact {
         .reach(new double[] {c.x(), c.y(), c.z()}, new double[] {u.x(), u.y(), u.z()});
   }
 
-  private Swing swing(
-      int joint, Joint.Hinge h, Solid leaf, double reach, double share, double told) {
+  private Opening opening(int joint, Joint.Hinge h, Solid leaf, double share) {
     Course course = Course.turning(made.mechanism().joints().size(), joint, Math.PI);
     Advance advance = new Advance(course, 0);
     Solid tried = share == 1 ? leaf : Solids.narrowed(leaf, h.from(), h.to(), share);
@@ -218,8 +262,7 @@ public final class Contact {
         against = other.id();
       }
     }
-    String door = leaf.id().endsWith("/leaf") ? leaf.piece() : h.id();
-    return new Swing(door, leaf.id(), opens, against, told, told);
+    return new Opening(opens, against);
   }
 
   private Way along(Rest rest, Order order) {
