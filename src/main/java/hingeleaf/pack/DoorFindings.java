@@ -91,56 +91,71 @@ final class DoorFindings {
     return p.wanting(Want.atMost(v.path(across(v)), millionth(most)));
   }
 
-  /**
-   * Two leaves that rub. A leaf is placed by its middle, so what is taken off its size comes off
-   * both its edges and frees half as much between the two.
-   */
+  /** Two leaves that rub. */
   private Problem binds(Meeting m) {
-    String first = name(m.first());
-    String second = name(m.second());
-    Optional<Values> door = design(first);
-    List<Want> wants = new ArrayList<>();
-    String advice = "make them smaller";
-    for (String name : List.of(first, second)) {
-      Optional<Values> v = design(name);
-      if (v.isPresent()) {
-        double most = millionth(v.get().mm(across(v.get())) - 2 * m.over());
-        if (most > 0) {
-          advice =
-              wants.isEmpty()
-                  ? "make " + name + " " + units.fine(most) + " " + word(v.get()) + " or less"
-                  : advice;
-          wants.add(Want.atMost(v.get().path(across(v.get())), most));
-        }
-      }
+    List<Values> both = new ArrayList<>();
+    for (String door : List.of(m.first(), m.second())) {
+      design(name(door)).ifPresent(both::add);
     }
+    List<String> advice = new ArrayList<>();
+    List<Want> wants = new ArrayList<>();
+    both.forEach(v -> narrower(v, m.over(), advice, wants));
+    both.stream().filter(v -> v.given("at")).forEach(v -> farther(v, m.over(), advice, wants));
     String how =
         m.gap() < 0
             ? "shut, they overlap by " + units.fine(-m.gap()) + " and bind"
             : "shut, there are only " + units.fine(m.gap()) + " between them and they bind";
     String message =
-        first
+        name(m.first())
             + " and "
-            + second
+            + name(m.second())
             + ": "
             + how
             + "; to swing, leaves so thick need "
             + units.fine(Math.max(m.need(), LEAST_TOLD_MM))
             + " - "
-            + advice
-            + ", or move it away";
-    Problem p =
-        Problem.warns("leaves-bind", first, door.map(Values::path).orElse(""), message)
-            .with(Map.of("gap", m.gap(), "need", m.need()));
-    return p.wanting(wants.toArray(Want[]::new));
+            + (advice.isEmpty() ? "make one of them narrower" : String.join(", or ", advice));
+    String origin = both.isEmpty() ? "" : both.get(0).path();
+    return Problem.warns("leaves-bind", name(m.first()), origin, message)
+        .with(Map.of("gap", m.gap(), "need", m.need()))
+        .wanting(wants.toArray(Want[]::new));
+  }
+
+  /**
+   * A leaf is placed by its middle, so what is taken off its size comes off both its edges and
+   * frees half as much between the two.
+   */
+  private void narrower(Values v, double over, List<String> advice, List<Want> wants) {
+    double most = millionth(v.mm(across(v)) - 2 * over);
+    if (most <= 0) {
+      return;
+    }
+    if (wants.isEmpty()) {
+      advice.add(
+          "make "
+              + v.text("name")
+              + " "
+              + units.fine(most)
+              + (upright(v) ? " wide" : " high")
+              + " or less where it stands");
+    }
+    wants.add(Want.atMost(v.path(across(v)), most));
+  }
+
+  /** Moved towards its own hinge. */
+  private void farther(Values v, double over, List<String> advice, List<Want> wants) {
+    int axis = upright(v) ? 0 : 1;
+    boolean less = v.text("hinge").equals("left") || v.text("hinge").equals("bottom");
+    double at = v.lengths("at").get(axis).mm();
+    String path = v.path("at", axis);
+    if (advice.size() < 2) {
+      advice.add("move " + v.text("name") + " " + units.fine(over) + " towards its hinge");
+    }
+    wants.add(less ? Want.atMost(path, at - over) : Want.atLeast(path, at + over));
   }
 
   /** Nobody cuts finer, mm. */
   private static final double LEAST_TOLD_MM = 0.1;
-
-  private static String word(Values door) {
-    return upright(door) ? "wide" : "high";
-  }
 
   private String opens(Swing d) {
     String against = d.against();

@@ -1,20 +1,28 @@
 package hingeleaf.pack;
 
+import hingeleaf.card.Panel;
 import hingeleaf.card.Stay;
+import hingeleaf.design.Values;
 import hingeleaf.finding.Problem;
+import hingeleaf.finding.Want;
 import hingeleaf.fold.contact.Blocked;
 import hingeleaf.fold.contact.Contact;
 import hingeleaf.fold.stand.Stand;
+import hingeleaf.geom.Vec2;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.plan.Depths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Whether a card needs a stay, and whether those that it has hold and can be put away. */
 final class StayFindings {
   /** How much shorter than its place a hooked strip may act, mm: common practice, no source. */
   private static final double SLACK_MM = 0.5;
+
+  /** What a cut-out keeps from a flap beside it: common practice, no source, mm. */
+  private static final double CLEAR_MM = 1;
 
   private final Pack pack;
   private final MakerUnits units;
@@ -78,7 +86,7 @@ final class StayFindings {
    * that has {@code slack} too much is led aside at a distance a from one end, b from the other, by
    * about sqrt(2 slack / (1/a + 1/b)) (Pythagoras, small angles).
    */
-  private java.util.Optional<Problem> taut() {
+  private Optional<Problem> taut() {
     List<Double> sides = Depths.of(pack.card());
     double whole = sides.stream().mapToDouble(d -> d).sum();
     double most = 0;
@@ -89,7 +97,7 @@ final class StayFindings {
     }
     Stay stay = pack.card().stays().get(0);
     if (most == 0) {
-      return java.util.Optional.empty();
+      return Optional.empty();
     }
     String message =
         stay.piece()
@@ -98,12 +106,13 @@ final class StayFindings {
             + " to the side if it is "
             + units.fine(SLACK_MM)
             + " long - a base tab or a slot-lock catches each";
-    return java.util.Optional.of(
+    return Optional.of(
         Problem.notes("stay-holds-taut", stay.piece(), origin(stay), message)
             .with(Map.of("gives", most, "slack", SLACK_MM)));
   }
 
   private Problem blocked(Blocked b) {
+    Optional<Want> move = clear(b);
     String message =
         b.stay()
             + ": it cannot be put away: after "
@@ -112,10 +121,57 @@ final class StayFindings {
             + Math.round(Math.toDegrees(b.whole()))
             + " degrees it meets "
             + pack.words(b.against())
-            + " - move that, make it less high, or use another stay";
+            + " - "
+            + (move.isPresent()
+                ? "move that away from the fold, make it less high, or use another stay"
+                : "use another stay");
     String origin = pack.card().piece(b.stay()).origin();
-    return Problem.warns("stay-blocked", b.stay(), origin, message)
-        .with(Map.of("turned", b.turned(), "whole", b.whole()));
+    Problem p =
+        Problem.warns("stay-blocked", b.stay(), origin, message)
+            .with(Map.of("turned", b.turned(), "whole", b.whole()));
+    return move.map(p::wanting).orElse(p);
+  }
+
+  /** Where a cut-out that is in the way must be so that the flap comes down beside it. */
+  private Optional<Want> clear(Blocked b) {
+    String piece = b.against().substring(0, b.against().lastIndexOf('/'));
+    String origin = pack.card().piece(piece).origin();
+    Optional<Values> part =
+        pack.inputs().design().cutOuts().stream()
+            .filter(v -> v.path().equals(origin) && v.given("at"))
+            .findFirst();
+    List<Panel> own = panels(b.stay(), "flap");
+    List<Panel> tab = panels(b.stay(), "tab");
+    List<Panel> other = panels(piece, "panel");
+    if (part.isEmpty() || own.isEmpty() || tab.isEmpty() || other.isEmpty()) {
+      return Optional.empty();
+    }
+    double deep = own.get(0).region().box().height() + CLEAR_MM;
+    boolean across = tall(tab.get(0));
+    int axis = across ? 0 : 1;
+    double by = least(tab.get(0), across) + deep - least(other.get(0), across);
+    double to = part.get().lengths("at").get(axis).mm() + by;
+    return Optional.of(Want.atLeast(part.get().path("at", axis), to));
+  }
+
+  private List<Panel> panels(String piece, String name) {
+    return pack.made().panels().stream()
+        .filter(p -> p.piece().equals(piece) && p.name().equals(name))
+        .toList();
+  }
+
+  /** Whether a panel stands upright along y: the flap's fold does where it runs at the left. */
+  private static boolean tall(Panel p) {
+    double rise = p.made().apply(new Vec2(1, 0)).y() - p.made().apply(Vec2.ZERO).y();
+    return Math.abs(rise) > 0.5;
+  }
+
+  private static double least(Panel p, boolean across) {
+    return p.region().outer().points().stream()
+        .map(p.made()::apply)
+        .mapToDouble(q -> across ? q.x() : q.y())
+        .min()
+        .orElse(0);
   }
 
   private static String names(List<String> names) {

@@ -71,6 +71,11 @@ public final class Assembly {
     return Optional.ofNullable(surfaces.get(name));
   }
 
+  /** What can be fixed to on one piece. */
+  List<Surface> surfacesOf(String piece) {
+    return surfaces.values().stream().filter(s -> s.piece().equals(piece)).toList();
+  }
+
   List<String> surfaceNames() {
     return List.copyOf(surfaces.keySet());
   }
