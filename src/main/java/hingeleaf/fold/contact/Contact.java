@@ -148,7 +148,7 @@ public final class Contact {
     if (swept == null) {
       return null;
     }
-    Advance advance = new Advance(swept.course(), 0);
+    Advance advance = new Advance(swept.course(), 0, false);
     double share = 1 - RESTS_ON_RAD / swept.whole();
     String against = null;
     for (Solid part : solids) {
@@ -245,7 +245,7 @@ public final class Contact {
 
   private Opening opening(int joint, Joint.Hinge h, Solid leaf, double share) {
     Course course = Course.turning(made.mechanism().joints().size(), joint, Math.PI);
-    Advance advance = new Advance(course, 0);
+    Advance advance = new Advance(course, 0, false);
     Solid tried = share == 1 ? leaf : Solids.narrowed(leaf, h.from(), h.to(), share);
     double opens = Math.PI;
     String against = null;
@@ -321,7 +321,7 @@ public final class Contact {
     private final int[] coveredBy = new int[solids.size()];
 
     Pairs(Course course) {
-      advance = new Advance(course, clearance);
+      advance = new Advance(course, clearance, true);
       judge = new Judge(course);
       Arrays.fill(covered, 1);
       Arrays.fill(coveredBy, Integer.MAX_VALUE);
