@@ -42,14 +42,14 @@ public final class Mends {
 
   /**
    * The mends of a finding of this pack, at most one for each of its wants; none where nothing that
-   * was tried cures it.
+   * was tried cures it. A card that leans is given a stay.
    */
   public static List<Mend> of(Pack pack, Problem finding) {
     return new Mends(pack, finding).mends();
   }
 
   private List<Mend> mends() {
-    List<Mend> all = new ArrayList<>();
+    List<Mend> all = new ArrayList<>(AddStay.of(pack, finding));
     for (Want want : finding.wants()) {
       candidates(want).stream().filter(this::cures).findFirst().ifPresent(all::add);
     }
@@ -78,6 +78,9 @@ public final class Mends {
     }
     String last = path.substring(path.lastIndexOf('.') + 1);
     String word = path.contains(".aperture") ? "opening" : last.replace('-', ' ');
+    if (path.endsWith(".at[0]") || path.endsWith(".at[1]")) {
+      return sizes(want).stream().map(l -> new Mend(place(path, l), put(path, l))).toList();
+    }
     return sizes(want).stream()
         .map(l -> new Mend("make the " + word + " " + say(l), put(path, l)))
         .toList();
@@ -159,7 +162,18 @@ public final class Mends {
       all.add(least);
       all.add(least.plus(marks.step()));
     }
-    return all.stream().filter(l -> l.signum() > 0).toList();
+    boolean place = want.parameter().contains(".at[");
+    return all.stream().filter(l -> place || l.signum() > 0).toList();
+  }
+
+  /** Where a part is put, from its panel's middle. */
+  private String place(String path, Length at) {
+    Length far = at.signum() < 0 ? exact(-at.mm()) : at;
+    String way =
+        path.endsWith("[0]")
+            ? at.signum() < 0 ? "to the left of" : "to the right of"
+            : at.signum() < 0 ? "below" : "above";
+    return "put its middle " + say(far) + " " + way + " that of its panel";
   }
 
   private Length exact(double mm) {

@@ -1,6 +1,5 @@
 package hingeleaf.pack;
 
-import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Touch;
 import hingeleaf.fold.contact.Way;
 import hingeleaf.fold.stand.Stand;
@@ -26,7 +25,7 @@ public final class GoodToKnow {
     GoodToKnow know = new GoodToKnow(pack);
     List<String> all = new ArrayList<>();
     pack.touches().ifPresent(w -> know.resting(w, all));
-    pack.swings().forEach(d -> all.add(know.opens(d)));
+    all.addAll(DoorFindings.told(pack));
     all.addAll(CuttingWords.of(pack));
     all.add(know.standing());
     return all;
@@ -52,23 +51,10 @@ public final class GoodToKnow {
                         + "."));
   }
 
-  private String opens(Swing d) {
-    String name = d.door().substring(d.door().lastIndexOf('/') + 1);
-    String against = d.against();
-    return against == null
-        ? name + " opens all the way; it lies flat closed."
-        : name
-            + " opens to "
-            + Math.round(Math.toDegrees(d.opens()))
-            + " degrees, where it meets "
-            + pack.words(against)
-            + "; it lies flat closed.";
-  }
-
   private String standing() {
     Stand s = pack.stand();
     return switch (s.verdict()) {
-      case STANDS -> "It stands by itself" + tips(s);
+      case STANDS -> StayFindings.stands(pack) + tips(s);
       case LEANS ->
           "It stands, but can lean to the side: each stage is free. It needs a stay" + tips(s);
       case SINKS -> "Its own weight folds it: it needs a stay, or lies.";

@@ -172,6 +172,41 @@ final class GlueWords {
         0);
   }
 
+  /**
+   * A leaf or a stay that hangs on its one strip.
+   *
+   * @param stay whether it is a stay, whose fold lies along an edge and works both ways
+   */
+  Step hang(Join.Glue g, boolean stay) {
+    Piece p = card.piece(g.a().piece());
+    Piece behind = card.piece(g.b().piece());
+    Glue glue = glue(g);
+    String where =
+        stay
+            ? "Set its fold along the " + Says.edge(g, behind) + " of " + Says.called(behind)
+            : "Set it " + Says.place(card, g, units);
+    return Step.loose(
+        Step.Kind.GLUE_TAB,
+        List.of(p.id()),
+        List.of(g.id()),
+        "Hang " + Says.called(p) + " on " + Says.called(behind),
+        (g.b().face() == Face.FRONT ? "" : "Turn the card so far over. ")
+            + onTab(g)
+            + " "
+            + where
+            + (g.b().face() == Face.FRONT ? "" : ", on its plain back")
+            + ", and press for "
+            + Says.minutes(glue.holdMinutes())
+            + ".",
+        List.of(),
+        stay
+            ? "it swings about its fold both ways; crease it back as well."
+            : "the leaf opens and shuts and rubs on nothing.",
+        List.of(glue.title()),
+        1 + glue.holdMinutes(),
+        glue.dryMinutes());
+  }
+
   /** What is put on a tab, and how wide: a tape leaves the folds free. */
   private String onTab(Join.Glue g) {
     Glue glue = glue(g);

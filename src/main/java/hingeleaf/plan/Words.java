@@ -5,6 +5,7 @@ import hingeleaf.card.Ink;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Score;
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Segment;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.stock.Bench;
 import java.util.ArrayList;
@@ -147,8 +148,8 @@ final class Words {
         how.add(
             Says.names(line.pieces(), "pieces")
                 + ": "
-                + Says.count(line.piece().slits().size(), "slit")
-                + " as on the template, cut through and nothing taken out; knife.");
+                + slits(line.piece())
+                + ", cut through and nothing taken out; knife.");
         tools.add("knife");
         minutes += KNIFE_MINUTES * line.quantity();
       }
@@ -165,6 +166,28 @@ final class Words {
         List.copyOf(tools),
         minutes,
         0);
+  }
+
+  /** One straight slit is told by its numbers; more are marked from the template. */
+  private String slits(Piece p) {
+    if (p.slits().size() > 1) {
+      return Says.count(p.slits().size(), "slit") + " as on the template";
+    }
+    Segment s = p.slits().get(0);
+    Box b = Box.around(List.of(s.from(), s.to()));
+    boolean level = b.height() < 1e-6;
+    if (!level && b.width() > 1e-6) {
+      return "1 slit as on the template";
+    }
+    return "slit "
+        + units.text(s.length())
+        + " long, "
+        + (level ? "level" : "upright")
+        + ", its end "
+        + units.text(b.minX() - p.box().minX())
+        + " from the left edge and "
+        + units.text(b.minY() - p.box().minY())
+        + " from the lower";
   }
 
   private String borders(List<CutList.Line> lines) {
@@ -316,10 +339,14 @@ final class Words {
     String how =
         away
             ? "Fold all " + folds + " scores of each away from the good face"
-            : p.scores().stream()
-                .map(s -> Says.spoken(s.name()) + (s.mountain() ? " away" : " towards you"))
-                .collect(
-                    Collectors.joining(", ", "Good face up, fold each at its " + folds + ": ", ""));
+            : folds == 1
+                ? "Good face up, fold each "
+                    + (p.scores().get(0).mountain() ? "away" : "towards you")
+                : p.scores().stream()
+                    .map(s -> Says.spoken(s.name()) + (s.mountain() ? " away" : " towards you"))
+                    .collect(
+                        Collectors.joining(
+                            ", ", "Good face up, fold each at its " + folds + ": ", ""));
     return Step.loose(
         Step.Kind.FOLD,
         pieces.stream().map(Piece::id).toList(),
@@ -329,7 +356,9 @@ final class Words {
             + ", one at a time along a ruler. Press each sharp with a bone folder, then let it"
             + " spring open to a right angle.",
         List.of(),
-        "every one of the " + folds + " folds closes by itself and none cracks.",
+        folds == 1
+            ? "the fold closes by itself and does not crack."
+            : "every one of the " + folds + " folds closes by itself and none cracks.",
         List.of("bone folder", "ruler"),
         FOLD_MINUTES * folds * pieces.size(),
         0);

@@ -1,8 +1,10 @@
 package hingeleaf.plan;
 
 import hingeleaf.card.Card;
+import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.Piece;
+import hingeleaf.card.Stay;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.stock.Bench;
 import java.util.ArrayList;
@@ -85,6 +87,7 @@ final class WorkOrder {
       fix(p, true);
     }
     moving();
+    stays();
     last();
     return List.copyOf(tasks);
   }
@@ -272,7 +275,10 @@ final class WorkOrder {
       if (n > 0) {
         needs.add(tab(p, n - 1));
       }
-      Step step = n == 0 ? glueWords.firstTab(g) : glueWords.closeFlat(g, raisedOn(g.b().piece()));
+      Step step =
+          tabs.size() == 1
+              ? glueWords.hang(g, card.stay(p.id()).isPresent())
+              : n == 0 ? glueWords.firstTab(g) : glueWords.closeFlat(g, raisedOn(g.b().piece()));
       tasks.add(new Task(tab(p, n), step, needs));
     }
   }
@@ -288,7 +294,26 @@ final class WorkOrder {
     for (Join.Glue g : fixedOn(behind)) {
       needs.add(fix(g.a().piece()));
     }
+    if (from(p).size() > 1) {
+      hung(behind).forEach(part -> needs.add(close(part)));
+    } else if (from(p).get(0).b().face() == Face.BACK) {
+      frames().forEach(frame -> needs.add(close(frame)));
+    }
     return needs;
+  }
+
+  /** What stands on two tabs: what hangs behind the card is in the way until it is closed. */
+  private List<String> frames() {
+    return closes.keySet().stream().filter(id -> from(card.piece(id)).size() > 1).sorted().toList();
+  }
+
+  /** Leaves and braces on the front of a layer: nobody reaches them once the next one is closed. */
+  private List<String> hung(Piece behind) {
+    return onto(behind).stream()
+        .filter(g -> g.b().face() == Face.FRONT && closes.containsKey(g.a().piece()))
+        .map(g -> g.a().piece())
+        .filter(part -> from(card.piece(part)).size() == 1)
+        .toList();
   }
 
   private List<Join.Glue> raisedOn(String piece) {
@@ -319,6 +344,15 @@ final class WorkOrder {
     }
   }
 
+  private void stays() {
+    for (Stay stay : card.stays()) {
+      Set<String> needs = new LinkedHashSet<>();
+      needs.add(ready(stay.piece()));
+      needs.addAll(closes.values());
+      tasks.add(new Task("stay:" + stay.piece(), new StayWords(card).set(stay), needs));
+    }
+  }
+
   private Set<String> moves(String part, String base) {
     Set<String> needs = new LinkedHashSet<>(Set.of(ready(part), ready(base)));
     if (closes.containsKey(base)) {
@@ -328,29 +362,16 @@ final class WorkOrder {
   }
 
   private void last() {
-    List<Double> sides = sides();
+    List<Double> sides = Depths.of(card);
     double papers =
         card.pieces().stream()
-            .filter(p -> folded(p) || p.id().equals(card.roots().get(0).piece()))
+            .filter(p -> from(p).size() > 1 || p.id().equals(card.roots().get(0).piece()))
             .mapToDouble(p -> p.stock().thickness())
             .sum();
     double deep = sides.stream().mapToDouble(d -> d).sum() + papers;
     Set<String> all = new LinkedHashSet<>();
     tasks.forEach(t -> all.add(t.id()));
     tasks.add(new Task("check", glueWords.check(glues(), deep, sides), all));
-  }
-
-  /** Depth of every stage that stands on sides. */
-  private List<Double> sides() {
-    List<Double> sides = new ArrayList<>();
-    for (Piece p : card.pieces()) {
-      p.labels().stream()
-          .filter(l -> l.name().startsWith("side-"))
-          .findFirst()
-          .map(l -> Says.panel(p, l.name()))
-          .ifPresent(b -> sides.add(Math.min(b.width(), b.height())));
-    }
-    return sides;
   }
 
   private List<Join.Glue> onto(Piece base) {

@@ -450,6 +450,7 @@ final class StackedFrames implements Structure {
       laid.pieces().forEach(card::add);
       laid.joins().forEach(card::add);
       laid.surfaces().forEach(card::add);
+      card.stack(Stack.of(sizes));
     }
   }
 }

@@ -116,6 +116,7 @@ public final class PackJson {
     pack.touches().ifPresent(this::way);
     cutting(pack.cutting());
     stand(pack.stand());
+    new MovingJson(g, pack).write();
     g.writeArrayPropertyStart("misfits");
     for (Misfit m : pack.made().misfits()) {
       g.writeStartObject();
