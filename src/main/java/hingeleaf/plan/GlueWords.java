@@ -133,7 +133,7 @@ final class GlueWords {
   }
 
   private static double height(Join.Glue g, Piece part) {
-    return g.raisedBy() + part.stock().thickness();
+    return g.raisedBy() + part.thickness(g.a().panel());
   }
 
   private String tool(Join.Glue g, Piece part) {

@@ -1,6 +1,5 @@
 package hingeleaf.plan;
 
-import hingeleaf.card.Piece;
 import hingeleaf.measure.MakerUnits;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -85,8 +84,8 @@ public record RunSheet(
   private static List<Cutting> cutting(CutList cuts, MakerUnits units, int made) {
     Map<String, List<CutList.Line>> bySize = new LinkedHashMap<>();
     for (CutList.Line l : cuts.lines()) {
-      Piece p = l.piece();
-      String size = l.rectangular() ? units.size(p.width(), p.height()) : "by template";
+      boolean sized = l.rectangular() || l.embossed();
+      String size = sized ? units.size(l.blankWidth(), l.blankHeight()) : "by template";
       bySize.computeIfAbsent(size, k -> new ArrayList<>()).add(l);
     }
     List<Cutting> rows = new ArrayList<>();

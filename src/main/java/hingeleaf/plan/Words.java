@@ -110,7 +110,7 @@ final class Words {
           Says.listed(line.pieces())
               + ": "
               + Says.count(line.quantity(), "piece")
-              + " from "
+              + (line.embossed() ? " from its embossed blank of " : " from ")
               + Says.paper(p.stock())
               + ", "
               + units.size(p.width(), p.height())

@@ -77,6 +77,10 @@ public final class Assembly {
         });
   }
 
+  List<Join> joins() {
+    return List.copyOf(joins);
+  }
+
   List<Problem> problems() {
     return List.copyOf(problems);
   }

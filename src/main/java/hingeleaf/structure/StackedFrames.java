@@ -1,5 +1,6 @@
 package hingeleaf.structure;
 
+import hingeleaf.design.Attachments;
 import hingeleaf.design.Form;
 import hingeleaf.design.FormField;
 import hingeleaf.design.Range;
@@ -40,7 +41,8 @@ final class StackedFrames implements Structure {
           FormField.name("what you call it").required(),
           ShapeForm.field("aperture", "its opening; left out: nested in the one in front"),
           FormField.reference("stock", "a paper of the bench", "left out: the card's own"),
-          FormField.yesNo("plain", "yes for a frame without an opening").usually("no"));
+          FormField.yesNo("plain", "yes for a frame without an opening").usually("no"),
+          Attachments.emboss());
 
   private static final Form BACK =
       Form.of(
@@ -98,6 +100,11 @@ final class StackedFrames implements Structure {
   @Override
   public Form form() {
     return FORM;
+  }
+
+  @Override
+  public List<Values> pressable(Values v) {
+    return v.forms("frames");
   }
 
   @Override

@@ -58,6 +58,7 @@ final class FrontPage {
     all.add(new Block.Pair(List.of(new Block.Figure(picture, "")), facts(), 0.38));
     all.add(new Block.Heading(2, "Cut and score"));
     all.add(new Block.Table(columns(), rows()));
+    blanks(all);
     openings(all);
     chart(all);
   }
@@ -108,6 +109,20 @@ final class FrontPage {
     return minutes < 90
         ? Math.round(minutes) + " minutes"
         : String.format(Locale.ROOT, "%.1f hours", minutes / 60);
+  }
+
+  /** Embossed pieces are cut larger first: said where their size is read. */
+  private void blanks(List<Block> all) {
+    List<String> told =
+        pack.cuts().lines().stream()
+            .filter(CutList.Line::embossed)
+            .map(l -> l.names() + " from " + units.size(l.blankWidth(), l.blankHeight()))
+            .toList();
+    if (!told.isEmpty()) {
+      all.add(
+          Block.Paragraph.of(
+              "Embossed, so cut larger first and trimmed after: " + String.join("; ", told) + "."));
+    }
   }
 
   private static List<Block.Column> columns() {

@@ -2,10 +2,14 @@ package hingeleaf.paper.pack;
 
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
+import hingeleaf.card.Label;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
+import hingeleaf.geom.Box;
+import hingeleaf.geom.Region;
+import hingeleaf.geom.Ring;
 import hingeleaf.geom.Vec2;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
@@ -54,7 +58,8 @@ final class StepPictures {
           case OPEN -> open(step);
           case SCORE -> score(step);
           case WRITE -> write(step);
-          case EMBOSS -> cut(step);
+          case BLANK -> blanks(step);
+          case EMBOSS -> emboss(step);
           case WINDOW, MAT, CUT_OUT -> fix(step);
           case FOLD -> fold(step);
           case GLUE_TAB -> tab(step, false);
@@ -84,6 +89,44 @@ final class StepPictures {
             FlatFigure.size(
                 seen, width / 3 - 5, line.rectangular() ? TALL - 8 : TALL - 16, lengths(), fonts);
         cells.add(new Cell(d, names(step, size, line.rectangular())));
+      }
+    }
+    return cells;
+  }
+
+  /** A piece as it is cut first, larger than wanted. */
+  private static SeenPiece blank(CutList.Line line) {
+    Region sheet = Region.of(Ring.rectangle(0, 0, line.blankWidth(), line.blankHeight()));
+    Piece p = line.piece();
+    Label middle = new Label("panel", sheet.box().centre());
+    Piece flat = Piece.flat(p.id(), p.name(), p.stock(), p.grain(), sheet, middle, p.origin());
+    return SeenPiece.of(flat, Face.FRONT, List.of());
+  }
+
+  private List<Cell> blanks(Step step) {
+    List<Cell> cells = new ArrayList<>();
+    for (CutList.Line line : lines(step)) {
+      if (cells.size() < MOST_CELLS) {
+        Drawing d = FlatFigure.size(blank(line), width / 3 - 5, TALL - 8, lengths(), fonts);
+        cells.add(new Cell(d, "blank for " + line.names()));
+      }
+    }
+    return cells;
+  }
+
+  /** Where the folder lies on each blank. */
+  private List<Cell> emboss(Step step) {
+    List<Cell> cells = new ArrayList<>();
+    for (CutList.Line line : lines(step)) {
+      if (cells.size() < MOST_CELLS) {
+        SeenPiece blank = blank(line);
+        Box box = new Box(0, 0, blank.width(), blank.height());
+        Box at = line.pressed().orElse(box);
+        Region pattern = Region.of(Ring.rectangle(at.minX(), at.minY(), at.maxX(), at.maxY()));
+        Drawing d =
+            FlatFigure.placed(
+                blank, box, List.of(pattern), width / 3 - 5, TALL - 8, lengths(), fonts);
+        cells.add(new Cell(d, "blank for " + line.names() + "; toned: the pattern"));
       }
     }
     return cells;
