@@ -3,9 +3,10 @@ package hingeleaf.pack;
 import hingeleaf.card.Card;
 import hingeleaf.card.Join;
 import hingeleaf.geom.Box;
+import hingeleaf.measure.MakerUnits;
 import hingeleaf.plan.CutList;
+import hingeleaf.plan.FoamPads;
 import hingeleaf.stock.Bench;
-import hingeleaf.stock.Foam;
 import hingeleaf.stock.Glue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -44,11 +45,11 @@ public record Consumption(List<Use> uses, double knifeMm) {
     }
   }
 
-  static Consumption of(Card card, CutList cuts, Bench bench) {
+  static Consumption of(Card card, CutList cuts, Bench bench, MakerUnits units) {
     Map<String, Use> uses = new LinkedHashMap<>();
     for (Join j : card.joins()) {
       if (j instanceof Join.Glue g) {
-        add(uses, g.raisedBy() > 0 ? foam(g, bench) : glue(g, bench));
+        add(uses, g.raisedBy() > 0 ? foam(g, bench, units) : glue(g, bench));
       }
     }
     return new Consumption(new ArrayList<>(uses.values()), knife(cuts));
@@ -75,11 +76,12 @@ public record Consumption(List<Use> uses, double knifeMm) {
     return new Use(glue.title(), area * glue.usedPerM2() / 1e6, "g", glue.packSize(), glue.price());
   }
 
-  private static Use foam(Join.Glue g, Bench bench) {
-    double area = g.a().area().area() / 100;
-    Optional<Foam> foam = bench.foamFor(g.raisedBy());
-    return foam.map(f -> new Use(f.title(), area, "cm2", f.packArea() / 100, f.price()))
-        .orElse(new Use("foam " + g.raisedBy() + " mm", area, "cm2", 0, 0));
+  private static Use foam(Join.Glue g, Bench bench, MakerUnits units) {
+    FoamPads pads = FoamPads.of(g, bench);
+    double area = pads.used() / 100;
+    return pads.foam()
+        .map(f -> new Use(f.title(), area, "cm2", f.packArea() / 100, f.price()))
+        .orElse(new Use("foam " + units.fine(g.raisedBy()), area, "cm2", 0, 0));
   }
 
   private static double knife(CutList cuts) {

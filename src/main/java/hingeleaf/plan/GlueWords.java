@@ -5,8 +5,8 @@ import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.Piece;
 import hingeleaf.measure.MakerUnits;
+import hingeleaf.measure.Unit;
 import hingeleaf.stock.Bench;
-import hingeleaf.stock.Foam;
 import hingeleaf.stock.Glue;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -98,7 +98,7 @@ final class GlueWords {
 
   private String with(Join.Glue g, Piece part) {
     if (g.raisedBy() > 0) {
-      return foam(g.raisedBy()) + " on its back, kept " + Says.near(2, units) + " inside its edge";
+      return foam(FoamPads.of(g, bench));
     }
     if (part.stock().clear()) {
       return "double-sided tape round its edge, clear of opening and folds";
@@ -114,18 +114,34 @@ final class GlueWords {
   }
 
   /** How a part is raised, by what the bench has. */
-  private String foam(double raisedBy) {
-    Optional<Foam> exact =
-        bench.foams().stream().filter(f -> Math.abs(f.thickness() - raisedBy) < 0.05).findFirst();
-    if (exact.isPresent()) {
-      return exact.get().title();
+  private String foam(FoamPads pads) {
+    String what =
+        pads.foam()
+            .map(f -> (pads.layers() == 2 ? "two layers of " : "") + f.title())
+            .orElse("foam or card scraps " + units.fine(pads.thickness()) + " thick");
+    String inside = Says.near(FoamPads.INSIDE_MM, units) + " inside its edge";
+    if (!pads.strips()) {
+      return what
+          + " on its back, "
+          + (pads.pads().size() == 1 ? "one pad" : pads.pads().size() + " pads")
+          + " cut to its shape"
+          + (pads.inside() > 0 ? ", " + inside : ", for it is narrow, up to its edge");
     }
-    Optional<Foam> half =
-        bench.foams().stream()
-            .filter(f -> Math.abs(2 * f.thickness() - raisedBy) < 0.1)
-            .findFirst();
-    return half.map(f -> "two layers of " + f.title())
-        .orElse("foam or card scraps " + units.fine(raisedBy) + " thick");
+    return what
+        + " on its back in "
+        + Says.count(pads.pads().size(), "strip")
+        + " "
+        + Says.near(pads.width(), units)
+        + " wide, "
+        + tape(pads.length())
+        + " of tape in all, "
+        + inside;
+  }
+
+  /** A length to cut off a roll: rounded up, for nobody measures it finely. */
+  private String tape(double mm) {
+    double step = units.unit() == Unit.IN ? 25.4 / 4 : 5;
+    return units.text(Math.ceil(mm / step) * step);
   }
 
   private String rises(Join.Glue g, Piece part) {
