@@ -14,6 +14,7 @@ import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Tolerance;
 import hingeleaf.geom.Vec2;
+import hingeleaf.measure.Unit;
 import hingeleaf.stock.Grain;
 import hingeleaf.stock.Stock;
 import java.util.ArrayList;
@@ -178,8 +179,9 @@ final class Fittings {
                 + m.on().name()
                 + " would cover its glue strips or edges - make it "
                 + most
-                + " or less (1 mm less "
-                + "each side looks best)")
+                + " or less ("
+                + (bearings.units().unit() == Unit.IN ? "1/16 in" : bearings.say(1))
+                + " less each side looks best)")
         .with(
             Map.of("width", w, "height", h, "mostWidth", free.width(), "mostHeight", free.height()))
         .wanting(

@@ -2,6 +2,7 @@ package hingeleaf.paper.pack;
 
 import hingeleaf.card.Face;
 import hingeleaf.measure.MakerUnits;
+import hingeleaf.measure.Unit;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
 import hingeleaf.paper.Fonts;
@@ -131,8 +132,9 @@ final class ClassBook {
     List<String> items = new ArrayList<>();
     if (pack.work().steps().stream().anyMatch(s -> s.dries() > 0)) {
       items.add(
-          "Nothing has time to dry in class: bring double-sided tape at least 2 mm narrower than the"
-              + " tabs instead of wet glue. It cannot be moved once it touches, so set one end"
+          "Nothing has time to dry in class: bring double-sided tape at least "
+              + (units.unit() == Unit.IN ? "1/16 in" : units.text(2))
+              + " narrower than the tabs instead of wet glue. It cannot be moved once it touches, so set one end"
               + " first.");
     }
     items.add(

@@ -1,6 +1,7 @@
 package hingeleaf.paper.pack;
 
 import hingeleaf.finding.Problem;
+import hingeleaf.measure.MakerUnits;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.Priced;
 import hingeleaf.paper.book.Block;
@@ -54,19 +55,15 @@ final class PriceChapter {
     List<String> amounts = new ArrayList<>();
     priced.job().sheets().forEach(s -> amounts.add(s.sheets() + " × " + s.name()));
     for (var u : pack.consumption().uses()) {
-      amounts.add(amount(u.amount() * copies()) + " " + unit(u.unit()) + " of " + u.name());
+      amounts.add(Quantity.of(u.amount() * copies(), u.unit(), units()) + " of " + u.name());
     }
     amounts.add(
         priced.job().minutes().stripTrailingZeros().toPlainString() + " minutes of your work");
     return amounts;
   }
 
-  static String unit(String unit) {
-    return unit.equals("cm2") ? "cm²" : unit;
-  }
-
-  static String amount(double value) {
-    return String.format(java.util.Locale.ROOT, value < 10 ? "%.1f" : "%.0f", value);
+  private MakerUnits units() {
+    return pack.inputs().wants().units();
   }
 
   private void costs(List<Block> all) {

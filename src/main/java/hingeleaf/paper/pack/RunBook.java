@@ -1,5 +1,6 @@
 package hingeleaf.paper.pack;
 
+import hingeleaf.measure.MakerUnits;
 import hingeleaf.pack.Consumption;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
@@ -46,6 +47,10 @@ final class RunBook {
     rounds(all);
     uses(all);
     return all;
+  }
+
+  private MakerUnits units() {
+    return pack.inputs().wants().units();
   }
 
   private void cutting(List<Block> all) {
@@ -113,13 +118,7 @@ final class RunBook {
       double amount = u.amount() * run.made();
       String packs =
           u.pack() > 0 ? ", " + (int) Math.ceil(amount / u.pack() - 1e-9) + " packs" : "";
-      items.add(
-          u.name()
-              + ": "
-              + PriceChapter.amount(amount)
-              + " "
-              + PriceChapter.unit(u.unit())
-              + packs);
+      items.add(u.name() + ": " + Quantity.of(amount, u.unit(), units()) + packs);
     }
     double knife = pack.consumption().knifeMm() * run.made();
     int blades = (int) Math.ceil(knife / Consumption.BLADE_MM);
@@ -127,10 +126,10 @@ final class RunBook {
         "blades: "
             + blades
             + " (a fresh one every "
-            + PriceChapter.amount(Consumption.BLADE_MM / 1000)
-            + " m of knife cut; "
-            + PriceChapter.amount(knife / 1000)
-            + " m in all)");
+            + Quantity.of(Consumption.BLADE_MM / 1000, "m", units())
+            + " of knife cut; "
+            + Quantity.of(knife / 1000, "m", units())
+            + " in all)");
     all.add(Block.Items.of(items));
   }
 }

@@ -127,6 +127,34 @@ class PlanPdfTest {
         .contains("gap at a corner", "off centre", "bows", "a tab shows");
   }
 
+  /** A page's words with line ends as blanks, so that no number is parted from its unit. */
+  private static String flowing(PDDocument doc) throws IOException {
+    return new PDFTextStripper().getText(doc).replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void planInInchesHasNoMillimetres_andThePlanInMillimetresNoInches() throws IOException {
+    // The check bars show both; nothing else may.
+    String inches = flowing(letter);
+    assertThat(inches).contains("100 mm").contains(" in");
+    assertThat(inches.replaceFirst("100 mm", ""))
+        .doesNotContainPattern("\\bmm\\b|\\bcm²?|\\d g\\b(?!/)");
+    String metric = flowing(pdf);
+    assertThat(metric).contains("4 in").contains(" mm");
+    assertThat(metric.replaceFirst("4 in", "")).doesNotContainPattern("\\d in\\b(?! )|\\boz\\b|⁄");
+  }
+
+  @Test
+  void runSheetAndClassSheetAreInTheMakersUnits() throws IOException {
+    Pack inches = SamplePacks.example("harvest-supper.yaml", 50, 12);
+    for (var pages : List.of(RunBook.pages(inches, FONTS), ClassBook.pages(inches, FONTS))) {
+      byte[] bytes = PdfWriter.write(pages, "sheet", "en", PdfWriter.Layers.FLAT, FONTS);
+      try (PDDocument doc = Loader.loadPDF(bytes)) {
+        assertThat(flowing(doc)).contains(" in").doesNotContainPattern("\\bmm\\b|\\bcm²?|\\d m\\b");
+      }
+    }
+  }
+
   @Test
   void masksAreTrueToSizeAndTheirPricksLieUnderTheParts() throws IOException {
     List<DrawnPage.Line> mask = new ArrayList<>();
