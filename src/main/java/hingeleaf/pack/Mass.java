@@ -3,21 +3,19 @@ package hingeleaf.pack;
 import hingeleaf.card.Card;
 import hingeleaf.card.Join;
 import hingeleaf.plan.FoamPads;
+import hingeleaf.plan.GlueUse;
 import hingeleaf.stock.Bench;
-import hingeleaf.stock.Glue;
 
 /**
  * What a card weighs, all in g.
  *
  * @param card all pieces, windows among them, before glue and foam
- * @param glue glue and tape that stay in the card: area of the patches times g/m2 of the bench's
+ * @param glue glue and tape that stay in the card: what the plan puts on times g/m2 of the bench's
  *     glue
  * @param foam under raised parts, as the plan has it cut: see {@link FoamPads}
  * @param envelope empty; 0 where the card goes without
  */
 public record Mass(double card, double glue, double foam, double envelope) {
-  private static final double MM2_PER_M2 = 1e6;
-
   /** The card in hand, without envelope. */
   public double made() {
     return card + glue + foam;
@@ -41,8 +39,7 @@ public record Mass(double card, double glue, double foam, double envelope) {
         if (g.raisedBy() > 0) {
           foam += FoamPads.of(g, bench).grams();
         } else {
-          double area = g.a().area().area() / MM2_PER_M2;
-          glue += area * bench.glue(g.glue()).map(Glue::gramsPerM2).orElse(0.0);
+          glue += GlueUse.of(g, bench).grams();
         }
       }
     }

@@ -88,7 +88,10 @@ final class GlueWords {
         + " the lower edge at both its ends.";
   }
 
-  private static Step.Kind kind(List<Join.Glue> glues) {
+  private Step.Kind kind(List<Join.Glue> glues) {
+    if (window(glues)) {
+      return Step.Kind.WINDOW;
+    }
     return glues.stream().anyMatch(g -> g.raisedBy() > 0) ? Step.Kind.CUT_OUT : Step.Kind.MAT;
   }
 
@@ -100,10 +103,19 @@ final class GlueWords {
     if (g.raisedBy() > 0) {
       return foam(FoamPads.of(g, bench));
     }
-    if (part.stock().clear()) {
-      return "double-sided tape round its edge, clear of opening and folds";
-    }
     Glue glue = glue(g);
+    if (part.stock().clear()) {
+      String tape = glue.kind() == Glue.Kind.TAPE ? glue.title() : "double-sided tape";
+      return tape + " round its edge, clear of opening and folds";
+    }
+    if (glue.kind() == Glue.Kind.TAPE) {
+      return glue.title()
+          + " once round the edge of its "
+          + Says.face(g.a())
+          + ", "
+          + Says.near(2, units)
+          + " inside, pressed down";
+    }
     return glue.title()
         + " thinly on its "
         + Says.face(g.a())
@@ -153,7 +165,7 @@ final class GlueWords {
   }
 
   private String tool(Join.Glue g, Piece part) {
-    return g.raisedBy() > 0 ? "foam" : part.stock().clear() ? "double-sided tape" : glue(g).title();
+    return g.raisedBy() > 0 ? "foam" : glue(g).title();
   }
 
   /** The first tab, in register; the layer still stands open. */

@@ -118,7 +118,7 @@ final class Words {
               + (p.stock().clear() && line.rectangular() ? ", a plain rectangle." : "."));
     }
     return Step.loose(
-        Step.Kind.CUT,
+        Step.Kind.SHAPE,
         ids(lines),
         List.of(),
         "Cut " + Says.names(ids(lines), "small parts"),

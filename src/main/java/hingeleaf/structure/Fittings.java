@@ -39,7 +39,11 @@ final class Fittings {
   private final Bearings bearings;
   private final String glue;
 
-  Fittings(Assembly card, Bearings bearings, String glue) {
+  /** For what is clear: wet glue would show through it. */
+  private final String tape;
+
+  Fittings(Assembly card, Bearings bearings, String glue, String tape) {
+    this.tape = tape;
     this.card = card;
     this.bearings = bearings;
     this.glue = glue;
@@ -427,7 +431,9 @@ final class Fittings {
             bearing.isEmpty() ? on.material() : bearing.get(0),
             onPanel,
             outwards ? ALONG.times(-1) : ALONG);
-    card.add(new Join.Glue(piece.id() + "/glue", a, b, raisedBy, glue, origin));
+    card.add(
+        new Join.Glue(
+            piece.id() + "/glue", a, b, raisedBy, piece.stock().clear() ? tape : glue, origin));
   }
 
   /** A point strictly inside a shape's material. */

@@ -121,7 +121,7 @@ class EmbossingTest {
             .toList();
     assertThat(moon)
         .extracting(Step::kind)
-        .containsExactly(Step.Kind.BLANK, Step.Kind.EMBOSS, Step.Kind.CUT, Step.Kind.CUT_OUT);
+        .containsExactly(Step.Kind.BLANK, Step.Kind.EMBOSS, Step.Kind.SHAPE, Step.Kind.CUT_OUT);
     assertThat(moon.get(0).whole()).contains("41 x 41 mm");
     assertThat(moon.get(2).whole()).contains("from its embossed blank");
   }

@@ -11,6 +11,7 @@ import hingeleaf.paper.book.BookStyle;
 import hingeleaf.plan.RunSheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The run sheet of a batch. */
 final class RunBook {
@@ -96,6 +97,8 @@ final class RunBook {
           List.of(
               "" + r.step(),
               r.title(),
+              r.set() > 0 ? minutes(r.set()) : "–",
+              minutes(r.each()),
               FrontPage.hours(r.hands()),
               r.dries() > 0 ? Math.round(r.dries()) + " min" : "–",
               r.lying() > 0 ? "" + r.lying() : "–"));
@@ -105,10 +108,29 @@ final class RunBook {
             List.of(
                 Block.Column.number("Step"),
                 Block.Column.text("What"),
-                Block.Column.text("Work"),
+                Block.Column.text("Set once"),
+                Block.Column.text("Each card"),
+                Block.Column.text("All " + run.made()),
                 Block.Column.text("Dries"),
                 Block.Column.text("Lie at once")),
             rows));
+    all.add(
+        Block.Paragraph.note(
+            "Work on all = set once + "
+                + run.made()
+                + " × each card. Setting is the stop, jig or mask: half of a cut's or score's"
+                + " minutes on a single card, a third of an opening's, a placing's or a pressing's;"
+                + " nothing of folding, writing, gluing and cutting by a template (common practice, no source). One card"
+                + " alone takes "
+                + FrontPage.hours(pack.work().hands())
+                + ", in this run "
+                + FrontPage.hours(run.hands() / run.made())
+                + ". The first few take longer, until the hands know the way. Lie at once: how many"
+                + " are drying when the first is dry, if you go on without a pause."));
+  }
+
+  private static String minutes(double m) {
+    return String.format(Locale.ROOT, "%.1f min", m);
   }
 
   private void uses(List<Block> all) {

@@ -55,7 +55,7 @@ final class StepPictures {
   Optional<Drawing> of(Step step) {
     List<Cell> cells =
         switch (step.kind()) {
-          case CUT -> cut(step);
+          case CUT, SHAPE -> cut(step);
           case OPEN -> open(step);
           case SCORE -> score(step);
           case WRITE -> write(step);
