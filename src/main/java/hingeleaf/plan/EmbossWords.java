@@ -56,7 +56,7 @@ final class EmbossWords {
         Step.Kind.BLANK,
         ids(lines),
         List.of(),
-        "Cut blanks for " + Says.names(ids(lines), "embossed pieces"),
+        "Cut blanks for " + Says.quoted(ids(lines), "embossed pieces"),
         "With the trimmer, larger than the piece is to be: embossing draws card in by up to 1 %, and"
             + " it is trimmed afterwards.",
         told,
@@ -92,7 +92,7 @@ final class EmbossWords {
         Step.Kind.EMBOSS,
         ids(lines),
         List.of(),
-        "Emboss " + Says.names(ids(lines), "blanks"),
+        "Emboss " + Says.quoted(ids(lines), "blanks"),
         "In the embossing folder “"
             + first.folder().label()
             + "”, the good face towards the plate whose pattern is sunk, so that it stands up on"
@@ -139,7 +139,7 @@ final class EmbossWords {
         Step.Kind.CUT,
         ids(lines),
         List.of(),
-        "Trim " + Says.names(ids(lines), "embossed pieces"),
+        "Trim " + Says.quoted(ids(lines), "embossed pieces"),
         "With the trimmer: half of what is too much off the left and lower edges, square to each"
             + " other, then to size, so that the pattern stays in the middle.",
         told,

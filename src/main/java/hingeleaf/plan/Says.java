@@ -29,6 +29,11 @@ final class Says {
         : String.join(", ", names.subList(0, n - 1)) + " and " + names.get(n - 1);
   }
 
+  /** The same with every name set off, for titles: “far”, “middle” and “near”. */
+  static String quoted(List<String> names, String many) {
+    return names(names.stream().map(n -> "“" + n + "”").toList(), many);
+  }
+
   /** A paper without what its title adds in brackets. */
   static String paper(Stock stock) {
     return stock.title().replaceAll(" \\([^()]*\\)$", "");

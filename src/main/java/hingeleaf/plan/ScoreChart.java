@@ -47,6 +47,11 @@ public record ScoreChart(List<Row> rows) {
           && settings.stream().anyMatch(s -> s.up() == Face.FRONT);
     }
 
+    /** Whether the scoring board has a groove for every score. */
+    public boolean grooved() {
+      return settings.stream().allMatch(s -> s.groove().isPresent());
+    }
+
     public boolean doubleScored() {
       return line.piece().stock().grammage() > DOUBLE_SCORE_G;
     }

@@ -27,6 +27,7 @@ final class Words {
   private static final double DIE_MINUTES = 1;
   private static final double SCORE_MINUTES = 0.4;
   private static final double FOLD_MINUTES = 0.25;
+  private static final double INK_MINUTES = 5;
 
   private final Bench bench;
   private final MakerUnits units;
@@ -65,7 +66,11 @@ final class Words {
         ids(lines),
         List.of(),
         "Cut " + what,
-        "With the " + where + ", the larger size first and all pieces of one size at one setting:",
+        "With the "
+            + where
+            + (alike.size() > 1
+                ? ", the larger size first and all pieces of one size at one setting:"
+                : count(lines) > 1 ? ", all at one setting:" : ":"),
         told,
         sizes.size() == 1
             ? "every one of your pieces now measures " + sizes.iterator().next() + "."
@@ -80,8 +85,8 @@ final class Words {
     int n = count(same);
     String grain =
         switch (p.grain()) {
-          case WIDTH -> ", grain along the " + units.number(p.width());
-          case HEIGHT -> ", grain along the " + units.number(p.height());
+          case WIDTH -> ", grain along the " + units.rounded(p.width()) + " side";
+          case HEIGHT -> ", grain along the " + units.rounded(p.height()) + " side";
           case ANY -> "";
         };
     return Says.count(n, "piece")
@@ -121,7 +126,7 @@ final class Words {
         Step.Kind.SHAPE,
         ids(lines),
         List.of(),
-        "Cut " + Says.names(ids(lines), "small parts"),
+        "Cut " + Says.quoted(ids(lines), "small parts"),
         "From their pages in templates.pdf, printed at 100 %; knife or small scissors, turning the"
             + " paper and not the blade."
             + (count(lines) > 4 ? " Pencil each one's name on its back:" : ""),
@@ -215,8 +220,10 @@ final class Words {
           how.add(
               (up == Face.FRONT ? "Good face up, " : "Turned over left to right, ")
                   + (quarter
-                      ? "turned a quarter so that its lower edge lies against the stop"
-                      : "left edge against the stop")
+                      ? row.grooved()
+                          ? "turned a quarter so that its lower edge lies against the stop"
+                          : "from the lower edge"
+                      : row.grooved() ? "left edge against the stop" : "from the left edge")
                   + ": score at "
                   + at
                   + ".");
@@ -226,12 +233,12 @@ final class Words {
     if (rows.stream().anyMatch(ScoreChart.Row::doubleScored)) {
       how.add("This card is heavy: score twice, a paper's thickness apart.");
     }
-    boolean grooves = row.settings().stream().allMatch(s -> s.groove().isPresent());
+    boolean grooves = row.grooved();
     return Step.loose(
         Step.Kind.SCORE,
         ids(lines),
         List.of(),
-        "Score " + Says.names(ids(lines), "frames"),
+        "Score " + Says.quoted(ids(lines), "frames"),
         (grooves
                 ? "On the scoring board"
                 : "With ruler and stylus, for these are not on the board's grooves")
@@ -281,7 +288,7 @@ final class Words {
         "the ink is dry to the touch.",
         List.of("pen, stamp or printer"),
         minutes,
-        0);
+        INK_MINUTES);
   }
 
   private String ink(Piece p, Ink ink) {
@@ -324,7 +331,7 @@ final class Words {
         Step.Kind.FOLD,
         pieces.stream().map(Piece::id).toList(),
         List.of(),
-        "Fold " + Says.names(pieces.stream().map(Piece::name).toList(), "frames"),
+        "Fold " + Says.quoted(pieces.stream().map(Piece::name).toList(), "frames"),
         how
             + ", one at a time along a ruler. Press each sharp with a bone folder, then let it"
             + " spring open to a right angle.",

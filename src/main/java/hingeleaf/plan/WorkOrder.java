@@ -151,7 +151,7 @@ final class WorkOrder {
   private String whats(List<CutList.Line> flats) {
     List<String> ids = flats.stream().flatMap(l -> l.pieces().stream()).toList();
     if (ids.size() <= 3) {
-      return Says.names(ids, "pieces");
+      return Says.quoted(ids, "pieces");
     }
     boolean back = ids.contains("back");
     return back ? "the back and the flat parts" : "the flat parts";

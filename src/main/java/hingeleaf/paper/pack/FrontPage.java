@@ -101,8 +101,15 @@ final class FrontPage {
   /** As scales of the maker's country show it. */
   static String grams(double g, MakerUnits units) {
     return units.unit() == Unit.IN
-        ? String.format(Locale.ROOT, "%.2f oz", g / OUNCE_G)
-        : String.format(Locale.ROOT, "%.1f g", g);
+        ? least(g / OUNCE_G, "0.01", "%.2f oz")
+        : least(g, "0.1", "%.1f g");
+  }
+
+  /** What the scales do not show is not nothing. */
+  private static String least(double value, String least, String format) {
+    boolean seen = value <= 0 || value >= Double.parseDouble(least) / 2;
+    String unit = format.substring(format.indexOf(' '));
+    return seen ? String.format(Locale.ROOT, format, value) : "under " + least + unit;
   }
 
   static String hours(double minutes) {

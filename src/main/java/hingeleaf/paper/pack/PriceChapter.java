@@ -57,8 +57,7 @@ final class PriceChapter {
     for (var u : pack.consumption().uses()) {
       amounts.add(Quantity.of(u.amount() * copies(), u.unit(), units()) + " of " + u.name());
     }
-    amounts.add(
-        priced.job().minutes().stripTrailingZeros().toPlainString() + " minutes of your work");
+    amounts.add(FrontPage.hours(priced.job().minutes().doubleValue()) + " of your work");
     return amounts;
   }
 

@@ -62,7 +62,7 @@ final class SheetChapter {
     }
   }
 
-  /** "2 A4 of white card 300 g/m2, 1 A4 of navy card". */
+  /** "2 sheets A4 of white card 300 g/m2, 1 sheet A4 of navy card". */
   static String shopping(List<SheetWork> needs) {
     List<String> parts = new ArrayList<>();
     for (SheetWork need : needs) {
@@ -71,7 +71,7 @@ final class SheetChapter {
               (stock, n) ->
                   parts.add(
                       n
-                          + " "
+                          + (n == 1 ? " sheet " : " sheets ")
                           + need.order().job().stock().get(stock).name()
                           + " of "
                           + need.order().stock().title()));

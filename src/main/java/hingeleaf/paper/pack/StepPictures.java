@@ -39,6 +39,12 @@ final class StepPictures {
   private static final double SWING = 16;
   private static final double LEAST_SWING = 0.5;
   private static final double TALL = 54;
+
+  /**
+   * The drawings of gluing are repeated for every layer: less tall, words find room beside them.
+   */
+  private static final double TAB_TALL = 46;
+
   private static final int MOST_CELLS = 4;
 
   private final Pack pack;
@@ -166,7 +172,7 @@ final class StepPictures {
   private List<Cell> score(Step step) {
     SeenPiece seen = SeenPiece.of(pack.card().piece(step.pieces().get(0)), Face.FRONT, List.of());
     Drawing d =
-        hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.62, TALL + 22, lengths(), fonts);
+        hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.57, TALL + 22, lengths(), fonts);
     boolean level =
         seen.scores().stream().allMatch(s -> Math.abs(s.at().from().y() - s.at().to().y()) < 1e-6);
     String edge = level ? "lower" : "left";
@@ -301,7 +307,8 @@ final class StepPictures {
   private Cell cell(
       Set<String> shown, Set<String> fresh, List<Patch> glued, Posed pose, Look look, String say) {
     CardScene scene = new CardScene(pack, shown, fresh, glued);
-    return new Cell(scene.drawing(pose, look, width * 0.4, TALL), say);
+    double tall = glued.isEmpty() ? TALL : TAB_TALL;
+    return new Cell(scene.drawing(pose, look, width * 0.4, tall), say);
   }
 
   /** Pieces that hang together with the card's root once this step is done. */
