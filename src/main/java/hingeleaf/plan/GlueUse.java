@@ -41,7 +41,7 @@ public record GlueUse(Optional<Glue> glue, double covered, double length) {
   }
 
   static boolean onTab(Join.Glue g) {
-    return g.a().panel().startsWith("tab-");
+    return g.a().panel().equals("tab") || g.a().panel().startsWith("tab-");
   }
 
   /** What stays in the card, g; 0 for a glue that the bench does not know. */

@@ -4,6 +4,8 @@ import hingeleaf.card.Card;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.Piece;
+import hingeleaf.geom.Box;
+import hingeleaf.geom.Ring;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.measure.Unit;
 import hingeleaf.stock.Bench;
@@ -38,54 +40,79 @@ final class GlueWords {
   Step fix(List<Join.Glue> glues) {
     Join.Glue first = glues.get(0);
     Piece base = card.piece(first.b().piece());
-    List<String> lines = new ArrayList<>();
-    List<String> parts = new ArrayList<>();
+    Set<String> hows = new LinkedHashSet<>();
     Set<String> tools = new LinkedHashSet<>();
     double hands = 0;
     double dries = 0;
     for (Join.Glue g : glues) {
       Piece part = card.piece(g.a().piece());
-      String with = with(g, part);
-      parts.add(Says.called(part));
-      tools.add(tool(g, part));
-      lines.add(
-          Says.called(part)
-              + ": "
-              + with
-              + "; set it "
-              + Says.place(card, g, units)
-              + rises(g, part));
+      hows.add(how(g));
+      tools.add(tool(g));
       boolean quick = g.raisedBy() > 0 || part.stock().clear();
       hands += quick ? 2 : 1 + glue(g).holdMinutes();
       dries = Math.max(dries, quick ? 0 : glue(g).dryMinutes());
     }
+    boolean alike = glues.size() > 1 && hows.size() == 1;
     return Step.loose(
         kind(glues),
         glues.stream().map(g -> g.a().piece()).toList(),
         glues.stream().map(Join.Glue::id).toList(),
-        "Fix " + Says.names(parts, "parts") + " on " + Says.called(base),
+        "Fix "
+            + Says.quoted(glues.stream().map(g -> g.a().piece()).toList(), "parts")
+            + " on "
+            + Says.called(base),
         (first.b().face() == Face.FRONT
                 ? "On the good face of " + Says.called(base)
                 : "Turn " + Says.called(base) + " over left to right and work on its plain back")
-            + ". Measure from the edges of its panel, or mark through the gluing mask.",
-        lines,
-        window(glues)
-            ? "no edge of the window touches a score, and the window laps its opening by "
-                + Says.near(5, units)
-                + " all round."
-            : checkPlace(glues.get(0)),
+            + ". Measure from the edges of its panel, or mark through the gluing mask."
+            + (alike ? " For each: " + hows.iterator().next() + "." : ""),
+        glues.stream().map(g -> placing(g, alike)).toList(),
+        window(glues) ? checkWindow(first) : checkPlace(first),
         List.copyOf(tools),
         hands,
         dries);
+  }
+
+  /** What holds a part, and how high it then stands. */
+  private String how(Join.Glue g) {
+    Piece part = card.piece(g.a().piece());
+    String stands =
+        g.raisedBy() > 0 ? "; it then stands " + units.fine(height(g, part)) + " high" : "";
+    return with(g, part) + stands;
+  }
+
+  private String placing(Join.Glue g, boolean toldForAll) {
+    String part = Says.called(card.piece(g.a().piece())) + ": ";
+    String set = Says.place(card, g, units);
+    return toldForAll
+        ? part + set + "."
+        : part + how(g) + ". Set it " + set + " of " + Says.called(card.piece(g.b().piece())) + ".";
   }
 
   private String checkPlace(Join.Glue g) {
     var spot = Says.spot(card, g);
     return Says.called(card.piece(g.a().piece()))
         + " is straight: "
-        + units.text(Math.abs(spot.minY()))
+        + units.rounded(Math.abs(spot.minY()))
         + (spot.minY() < -1e-9 ? " past" : " from")
         + " the lower edge at both its ends.";
+  }
+
+  /** How far a window laps its opening where it laps it least. */
+  private String checkWindow(Join.Glue g) {
+    Box outer = g.a().area().box();
+    double lap = Double.POSITIVE_INFINITY;
+    for (Ring hole : g.a().area().holes()) {
+      Box o = hole.box();
+      double across = Math.min(o.minX() - outer.minX(), outer.maxX() - o.maxX());
+      lap =
+          Math.min(
+              lap, Math.min(across, Math.min(o.minY() - outer.minY(), outer.maxY() - o.maxY())));
+    }
+    return "no edge of the window touches a score"
+        + (Double.isFinite(lap)
+            ? ", and it laps its opening by " + Says.near(lap, units) + " or more all round."
+            : ".");
   }
 
   private Step.Kind kind(List<Join.Glue> glues) {
@@ -156,15 +183,11 @@ final class GlueWords {
     return units.text(Math.ceil(mm / step) * step);
   }
 
-  private String rises(Join.Glue g, Piece part) {
-    return g.raisedBy() > 0 ? "; it then stands " + units.fine(height(g, part)) + " high." : ".";
-  }
-
   private static double height(Join.Glue g, Piece part) {
     return g.raisedBy() + part.thickness(g.a().panel());
   }
 
-  private String tool(Join.Glue g, Piece part) {
+  private String tool(Join.Glue g) {
     return g.raisedBy() > 0 ? "foam" : glue(g).title();
   }
 
@@ -198,6 +221,44 @@ final class GlueWords {
         List.of(glue.title()),
         1 + glue.holdMinutes(),
         0);
+  }
+
+  /** A piece that hangs by one tab, such as a door's leaf: set in its place and left to dry. */
+  Step hang(Join.Glue g) {
+    Piece p = card.piece(g.a().piece());
+    Piece behind = card.piece(g.b().piece());
+    Glue glue = glue(g);
+    boolean wet = glue.dryMinutes() > 0;
+    return Step.loose(
+        Step.Kind.GLUE_TAB,
+        List.of(p.id()),
+        List.of(g.id()),
+        "Glue the "
+            + Says.spoken(g.a().panel())
+            + " of "
+            + Says.called(p)
+            + " to "
+            + Says.called(behind),
+        onTab(g)
+            + " Lay the whole piece flat, its good face up, "
+            + Says.place(card, g, units)
+            + " of "
+            + Says.called(behind)
+            + ", and press the tab for "
+            + Says.minutes(glue.holdMinutes())
+            + "."
+            + (wet
+                ? " Plain paper under what must stay free, then "
+                    + Says.minutes(glue.dryMinutes())
+                    + " under a weight."
+                : ""),
+        List.of(),
+        "its tab lies level over its whole "
+            + units.text(longSide(g))
+            + "; what hangs on it moves freely and lies flat again.",
+        List.of(glue.title()),
+        1 + glue.holdMinutes(),
+        glue.dryMinutes());
   }
 
   /** What is put on a tab, and how wide: a tape leaves the folds free. */
@@ -235,8 +296,12 @@ final class GlueWords {
         .orElse(glue.title() + " cut down to " + units.text(tab - TAPE_CLEAR_MM) + " wide");
   }
 
-  /** A further tab, closed in the flat pose, where it falls. */
-  Step closeFlat(Join.Glue g, List<Join.Glue> raisedBehind) {
+  /**
+   * A further tab, closed in the flat pose, where it falls.
+   *
+   * @param toldBefore whether an earlier step said why
+   */
+  Step closeFlat(Join.Glue g, List<Join.Glue> raisedBehind, boolean toldBefore) {
     Piece p = card.piece(g.a().piece());
     Piece behind = card.piece(g.b().piece());
     Glue glue = glue(g);
@@ -248,7 +313,8 @@ final class GlueWords {
             + Says.called(p)
             + " over onto "
             + Says.called(behind)
-            + ", as one closes a book; press along the "
+            + (toldBefore ? "" : ", as one closes a book")
+            + "; press along the "
             + Says.edge(g, behind)
             + " for "
             + Says.minutes(glue.holdMinutes())
@@ -266,7 +332,9 @@ final class GlueWords {
         List.of(p.id()),
         List.of(g.id()),
         "Close " + Says.called(p) + " flat on its " + Says.spoken(g.a().panel()),
-        "The second tab is never pressed standing, over empty air.",
+        toldBefore
+            ? "Flat, as before."
+            : "The second tab is never pressed standing, over empty air.",
         lines,
         "pulled up, "
             + Says.called(p)

@@ -117,8 +117,7 @@ final class Says {
     return beyond(spot.minX(), "left", units)
         + " and "
         + beyond(spot.minY(), "lower", units)
-        + " edge of "
-        + called(card.piece(g.b().piece()));
+        + " edge";
   }
 
   /**
@@ -140,7 +139,12 @@ final class Says {
 
   private static String beyond(double distance, String side, MakerUnits units) {
     return distance < -1e-9
-        ? "reaching " + units.text(-distance) + " past the " + side
-        : units.text(Math.max(0, distance)) + " from the " + side;
+        ? "reaching " + placed(-distance, units) + " past the " + side
+        : placed(Math.max(0, distance), units) + " from the " + side;
+  }
+
+  /** Where a hand sets a part: what is left over from the nearest mark is less than it can do. */
+  private static String placed(double mm, MakerUnits units) {
+    return (units.exact(mm) ? "" : "about ") + units.rounded(mm);
   }
 }

@@ -138,38 +138,66 @@ final class Words {
   }
 
   Step open(List<CutList.Line> lines) {
-    List<String> how = new ArrayList<>();
     Set<String> tools = new LinkedHashSet<>();
     double minutes = 0;
     for (CutList.Line line : lines) {
       for (CutList.Opening o : line.openings()) {
-        String tool = o.die().map(d -> "die " + d.label()).orElse("knife");
-        how.add(Says.names(line.pieces(), "frames") + ": " + opening(o) + "; " + tool + ".");
-        tools.add(tool);
+        tools.add(tool(o));
         minutes += (o.die().isPresent() ? DIE_MINUTES : KNIFE_MINUTES) * line.quantity();
       }
       if (!line.piece().slits().isEmpty()) {
-        how.add(
-            Says.names(line.pieces(), "pieces")
-                + ": "
-                + Says.count(line.piece().slits().size(), "slit")
-                + " as on the template, cut through and nothing taken out; knife.");
         tools.add("knife");
         minutes += KNIFE_MINUTES * line.quantity();
       }
     }
+    List<String> how = new ArrayList<>();
+    lines.forEach(l -> opened(l, tools.size() > 1, how));
     return Step.loose(
         Step.Kind.OPEN,
         ids(lines),
         List.of(),
         how.size() == 1 ? "Cut the opening" : "Cut the openings",
-        "While the pieces are flat, good face up. Measure to the edge of the opening; where a knife"
-            + " cuts, mark from the template. Keep what drops out for ornaments.",
+        "While the pieces are flat, good face up"
+            + (tools.size() == 1 ? ", with the " + tools.iterator().next() : "")
+            + ". Measure from the edges of the piece; where a knife cuts, mark from the template."
+            + " Keep what drops out for ornaments.",
         how,
         borders(lines),
         List.copyOf(tools),
         minutes,
         0);
+  }
+
+  private static String tool(CutList.Opening o) {
+    return o.die().map(d -> "die " + d.label()).orElse("knife");
+  }
+
+  private void opened(CutList.Line line, boolean tell, List<String> how) {
+    for (CutList.Opening o : line.openings()) {
+      how.add(
+          Says.names(line.pieces(), "frames")
+              + ": "
+              + opening(o)
+              + (tell ? "; " + tool(o) : "")
+              + ".");
+    }
+    if (!line.piece().slits().isEmpty()) {
+      how.add(
+          Says.names(line.pieces(), "pieces")
+              + ": "
+              + slits(line.piece())
+              + (tell ? "; knife." : "."));
+    }
+  }
+
+  /** Round a door that is cut into its panel there is a slit everywhere but at its score. */
+  private static String slits(Piece p) {
+    List<String> doors =
+        p.scores().stream().map(Score::name).filter(n -> n.indexOf('-') < 0).toList();
+    String how = " as on the template, cut through and nothing taken out";
+    return doors.isEmpty()
+        ? Says.count(p.slits().size(), "slit") + how
+        : "round " + Says.quoted(doors, "doors") + " on all sides but the scored one," + how;
   }
 
   private String borders(List<CutList.Line> lines) {
@@ -203,9 +231,9 @@ final class Words {
         + size
         + ", "
         + units.text(o.fromLeft())
-        + " from the left edge, "
+        + " from the left, "
         + units.text(o.fromBottom())
-        + " from the bottom";
+        + " from below";
   }
 
   /** Scores pieces whose scores are all alike. */
@@ -318,28 +346,43 @@ final class Words {
   /** Folds pieces that all fold alike. */
   Step fold(List<Piece> pieces) {
     Piece p = pieces.get(0);
-    boolean away = p.scores().stream().allMatch(Score::mountain);
     int folds = p.scores().size();
-    String how =
-        away
-            ? "Fold all " + folds + " scores of each away from the good face"
-            : p.scores().stream()
-                .map(s -> Says.spoken(s.name()) + (s.mountain() ? " away" : " towards you"))
-                .collect(
-                    Collectors.joining(", ", "Good face up, fold each at its " + folds + ": ", ""));
+    boolean stays = p.scores().stream().allMatch(s -> s.made() == 0);
     return Step.loose(
         Step.Kind.FOLD,
         pieces.stream().map(Piece::id).toList(),
         List.of(),
         "Fold " + Says.quoted(pieces.stream().map(Piece::name).toList(), "frames"),
-        how
-            + ", one at a time along a ruler. Press each sharp with a bone folder, then let it"
-            + " spring open to a right angle.",
+        bending(p)
+            + (folds > 1 ? ", one at a time" : "")
+            + " along a ruler. Press "
+            + (folds > 1 ? "each" : "it")
+            + " sharp with a bone folder, then "
+            + (stays ? "lay it flat again." : "let it spring open to a right angle."),
         List.of(),
-        "every one of the " + folds + " folds closes by itself and none cracks.",
+        folds > 1
+            ? "every one of the " + folds + " folds closes by itself and none cracks."
+            : "the fold, worked to and fro 3 times, does not crack.",
         List.of("bone folder", "ruler"),
         FOLD_MINUTES * folds * pieces.size(),
         0);
+  }
+
+  /** Which score bends which way. */
+  private static String bending(Piece p) {
+    List<String> away =
+        p.scores().stream().filter(Score::mountain).map(s -> Says.spoken(s.name())).toList();
+    List<String> towards =
+        p.scores().stream().filter(s -> !s.mountain()).map(s -> Says.spoken(s.name())).toList();
+    if (towards.isEmpty()) {
+      return "Fold all " + away.size() + " scores of each away from the good face";
+    }
+    List<String> ways = new ArrayList<>();
+    if (!away.isEmpty()) {
+      ways.add(String.join(", ", away) + " away from you");
+    }
+    ways.add(String.join(", ", towards) + " towards you");
+    return "Good face up, fold " + String.join("; ", ways);
   }
 
   private static List<String> ids(List<CutList.Line> lines) {

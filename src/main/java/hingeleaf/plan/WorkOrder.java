@@ -31,6 +31,9 @@ final class WorkOrder {
   /** For each piece, the task that did the last thing to it while it was alone. */
   private final Map<String, String> prepared = new HashMap<>();
 
+  /** Second tabs closed so far. */
+  private int closing;
+
   /** What must be done to pieces before they are cut by their templates. */
   private final Set<String> beforeShapes = new LinkedHashSet<>();
 
@@ -100,14 +103,19 @@ final class WorkOrder {
     return !p.scores().isEmpty();
   }
 
+  /** Whether a piece stands on sides; a door's leaf is folded too, and is none. */
+  private static boolean frame(Piece p) {
+    return p.labels().stream().anyMatch(l -> l.name().startsWith("side-"));
+  }
+
   private static boolean byTemplate(CutList.Line l) {
     return !l.rectangular();
   }
 
   private void cut() {
     List<CutList.Line> whole = lines(l -> !byTemplate(l) && !l.embossed());
-    List<CutList.Line> frames = whole.stream().filter(l -> folded(l.piece())).toList();
-    List<CutList.Line> flats = whole.stream().filter(l -> !folded(l.piece())).toList();
+    List<CutList.Line> frames = whole.stream().filter(l -> frame(l.piece())).toList();
+    List<CutList.Line> flats = whole.stream().filter(l -> !frame(l.piece())).toList();
     if (!frames.isEmpty()) {
       prepare("cut:frames", words.cut(frames, "the " + plural(frames, "frame")), frames);
     }
@@ -303,9 +311,16 @@ final class WorkOrder {
       if (n > 0) {
         needs.add(tab(p, n - 1));
       }
-      Step step = n == 0 ? glueWords.firstTab(g) : glueWords.closeFlat(g, raisedOn(g.b().piece()));
-      tasks.add(new Task(tab(p, n), step, needs));
+      tasks.add(new Task(tab(p, n), glued(tabs, n), needs));
     }
+  }
+
+  private Step glued(List<Join.Glue> tabs, int n) {
+    Join.Glue g = tabs.get(n);
+    if (n > 0) {
+      return glueWords.closeFlat(g, raisedOn(g.b().piece()), closing++ > 0);
+    }
+    return tabs.size() == 1 ? glueWords.hang(g) : glueWords.firstTab(g);
   }
 
   /** All that must be on a layer before the next closes over it: no hand reaches behind it then. */

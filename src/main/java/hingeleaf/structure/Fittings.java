@@ -20,6 +20,7 @@ import hingeleaf.stock.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What is fixed to the panels of a base: mats, windows, cut-outs, words and the message panel. */
@@ -32,6 +33,9 @@ final class Fittings {
 
   /** A part with less bearing than this, or than a fifth of itself, falls off: a 4 mm pad. */
   static final double LEAST_BEARING_MM2 = 16;
+
+  /** Less than this of two parts upon each other is not noticed: a square of 1 mm. */
+  private static final double OVERLAP_MM2 = 1;
 
   private static final Vec2 ALONG = new Vec2(1, 0);
 
@@ -268,6 +272,7 @@ final class Fittings {
       card.report(nothingToGlueTo(c));
       return;
     }
+    liesOn(c, bearing).ifPresent(card::report);
     if (card.add(piece)) {
       glue(piece, c.on(), c.face(), corner, bearing, c.raisedBy(), c.origin());
       card.add(
@@ -281,6 +286,32 @@ final class Fittings {
               c.stock(),
               c.on().order()));
     }
+  }
+
+  /** Two parts cannot be glued to one spot: the later one would lie upon the other. */
+  private Optional<Problem> liesOn(CutOut c, List<Region> bearing) {
+    return card.joins().stream()
+        .filter(j -> j instanceof Join.Glue)
+        .map(j -> (Join.Glue) j)
+        .filter(g -> g.a().panel().equals("panel") && g.b().face() == c.face())
+        .filter(g -> g.b().piece().equals(c.on().piece()) && g.b().panel().equals(c.on().panel()))
+        .filter(
+            g -> Overlay.area(Overlay.intersection(List.of(g.b().area()), bearing)) > OVERLAP_MM2)
+        .findFirst()
+        .map(
+            g ->
+                Problem.warns(
+                    "lies-on-another",
+                    c.name(),
+                    c.origin(),
+                    c.name()
+                        + ": here it would lie upon "
+                        + g.a().piece()
+                        + ", which is glued to the same spot of "
+                        + c.on().name()
+                        + " - move one of them, or glue it on that: `on: "
+                        + g.a().piece()
+                        + "`"));
   }
 
   private Problem nothingToGlueTo(CutOut c) {

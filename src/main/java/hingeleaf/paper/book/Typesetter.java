@@ -17,6 +17,14 @@ final class Typesetter implements Block.Visitor<List<Slab>> {
   private static final double NUMBER = 12;
   private static final double GUTTER = 8;
 
+  /** Taller steps may go over two pages, mm: half of a page. */
+  private static final double TALL_STEP = 130;
+
+  private static final int HEAD_SLABS = 5;
+
+  /** A few lines, the drawing and the check. */
+  private static final int END_SLABS = 4;
+
   /** A column of some 32 signs, below which words beside a drawing are hard to read, mm. */
   private static final double LEAST_COLUMN = 56;
 
@@ -36,7 +44,15 @@ final class Typesetter implements Block.Visitor<List<Slab>> {
 
   List<Slab> all(List<Block> blocks) {
     List<Slab> slabs = new ArrayList<>();
-    blocks.forEach(b -> slabs.addAll(b.accept(this)));
+    for (int i = 0; i < blocks.size(); i++) {
+      List<Slab> set = blocks.get(i).accept(this);
+      // A word of introduction stays with the first step that it introduces.
+      boolean leads =
+          blocks.get(i) instanceof Block.Paragraph
+              && i + 1 < blocks.size()
+              && blocks.get(i + 1) instanceof Block.Numbered;
+      set.forEach(s -> slabs.add(leads ? s.staying(true) : s));
+    }
     return slabs;
   }
 
@@ -136,8 +152,19 @@ final class Typesetter implements Block.Visitor<List<Slab>> {
             Anchor.END,
             Look.ACCENT,
             0));
-    body.set(0, Slab.of(5, first.height(), marks));
-    return Slab.together(body);
+    body.set(0, Slab.of(5, first.height(), marks).staying(first.stays()));
+    return Slab.stacked(body).height() > TALL_STEP ? broken(body) : Slab.together(body);
+  }
+
+  /** A step that is most of a page: its head together, and its end; between them it may break. */
+  private static List<Slab> broken(List<Slab> body) {
+    List<Slab> loose = new ArrayList<>();
+    for (int i = 0; i < body.size(); i++) {
+      boolean held = i < HEAD_SLABS || i >= body.size() - END_SLABS;
+      Slab s = body.get(i);
+      loose.add(s.staying(i + 1 < body.size() && (held || s.stays())));
+    }
+    return loose;
   }
 
   /**

@@ -16,6 +16,8 @@ import java.util.Set;
  * how true it must be cut, how it stands.
  */
 final class BeginChapter {
+  private static final int MOST_BARS = 3;
+
   private final Pack pack;
 
   BeginChapter(Pack pack) {
@@ -29,8 +31,7 @@ final class BeginChapter {
             "Lay ready: "
                 + String.join(", ", tools())
                 + ". Blades and glue can hurt: read “Take care” at the end first."));
-    found(Level.WARNS)
-        .forEach(p -> all.add(new Block.Caution(title(p), Block.Paragraph.of(sentence(p)))));
+    warnings(all);
     List<String> know = new ArrayList<>(found(Level.NOTES).stream().map(this::whole).toList());
     // How the shares were reckoned stands in what `check` tells.
     GoodToKnow.of(pack).stream().filter(s -> !s.startsWith("(")).forEach(know::add);
@@ -38,6 +39,17 @@ final class BeginChapter {
       all.add(new Block.Heading(3, "Good to know"));
       all.add(Block.Items.of(know));
     }
+  }
+
+  /** Few warnings each with a bar of its own; many as a list, so that they leave room for work. */
+  private void warnings(List<Block> all) {
+    List<Problem> warned = found(Level.WARNS);
+    if (warned.size() > MOST_BARS) {
+      all.add(new Block.Heading(3, "Watch"));
+      all.add(Block.Items.of(warned.stream().map(this::whole).toList()));
+      return;
+    }
+    warned.forEach(p -> all.add(new Block.Caution(title(p), Block.Paragraph.of(sentence(p)))));
   }
 
   private Set<String> tools() {

@@ -59,8 +59,21 @@ final class FrontPage {
     all.add(new Block.Heading(2, "Cut and score"));
     all.add(new Block.Table(columns(), rows()));
     blanks(all);
-    openings(all);
+    List<List<String>> openings = openings();
+    if (!runsOver(pack)) {
+      openings(openings, all);
+      chart(all);
+      return;
+    }
     chart(all);
+    all.add(Block.Paragraph.note("The openings stand on the next page."));
+    all.add(new Block.NewPage());
+    openings(openings, all);
+  }
+
+  /** Whether there are more openings than the first page holds. */
+  static boolean runsOver(Pack pack) {
+    return pack.cuts().lines().stream().mapToInt(l -> l.openings().size()).sum() > MOST_OPENINGS;
   }
 
   private List<Block> facts() {
@@ -206,8 +219,8 @@ final class FrontPage {
         : units.number(s.at()) + (s.quarterTurn() ? " from below" : "") + face;
   }
 
-  /** The openings of all pieces as a table of their own; many of them follow on a later page. */
-  private void openings(List<Block> all) {
+  /** The openings of all pieces, one in a row. */
+  private List<List<String>> openings() {
     List<List<String>> rows = new ArrayList<>();
     for (CutList.Line line : pack.cuts().lines()) {
       for (CutList.Opening o : line.openings()) {
@@ -221,12 +234,12 @@ final class FrontPage {
                 o.die().map(d -> "die " + d.label()).orElse("knife")));
       }
     }
+    return rows;
+  }
+
+  private static void openings(List<List<String>> rows, List<Block> all) {
     if (rows.isEmpty()) {
       return;
-    }
-    if (rows.size() > MOST_OPENINGS) {
-      all.add(Block.Paragraph.note("The openings stand on the next page."));
-      all.add(new Block.NewPage());
     }
     all.add(new Block.Heading(3, "Openings"));
     all.add(

@@ -51,7 +51,7 @@ final class LeftHanded {
           new Block.Table(
               List.of(
                   Block.Column.name("Piece"),
-                  Block.Column.text("Good face up"),
+                  Block.Column.text("What"),
                   Block.Column.text("Measured"),
                   Block.Column.text("At")),
               rows));
@@ -77,22 +77,23 @@ final class LeftHanded {
 
   /** Scores from the edge at the other end of the piece, nearest first. */
   private void scores(ScoreChart.Row row, List<List<String>> rows) {
-    for (boolean quarter : new boolean[] {false, true}) {
-      double whole = quarter ? row.line().piece().height() : row.line().piece().width();
-      List<Double> at =
-          row.settings().stream()
-              .filter(s -> !s.aslant() && s.quarterTurn() == quarter)
-              .map(s -> s.up() == Face.FRONT ? whole - s.at() : s.at())
-              .sorted()
-              .toList();
-      if (!at.isEmpty()) {
-        String edge = quarter ? "top edge" : "right edge";
-        rows.add(
-            List.of(
-                row.line().names(),
-                "score",
-                "from the " + edge + ", which lies against a stop",
-                at.stream().map(units::rounded).collect(Collectors.joining(", "))));
+    for (Face up : Face.values()) {
+      for (boolean quarter : new boolean[] {false, true}) {
+        double whole = quarter ? row.line().piece().height() : row.line().piece().width();
+        List<Double> at =
+            row.settings().stream()
+                .filter(s -> s.up() == up && !s.aslant() && s.quarterTurn() == quarter)
+                .map(s -> whole - s.at())
+                .sorted()
+                .toList();
+        if (!at.isEmpty()) {
+          rows.add(
+              List.of(
+                  row.line().names(),
+                  up == Face.FRONT ? "score" : "score, turned over left to right",
+                  "from the " + (quarter ? "top" : "right") + " edge, which lies against a stop",
+                  at.stream().map(units::rounded).collect(Collectors.joining(", "))));
+        }
       }
     }
   }

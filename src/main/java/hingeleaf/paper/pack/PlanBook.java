@@ -30,6 +30,9 @@ final class PlanBook {
   private List<Block> blocks() {
     List<Block> all = new ArrayList<>();
     new FrontPage(pack, style).add(all);
+    if (!FrontPage.runsOver(pack)) {
+      all.add(new Block.NewPage());
+    }
     new SheetChapter(pack, style).add(all);
     all.add(new Block.NewPage());
     new BeginChapter(pack).add(all);

@@ -11,6 +11,7 @@ import hingeleaf.price.Quote;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What a card costs, and what it might be sold for. */
 final class PriceChapter {
@@ -18,6 +19,8 @@ final class PriceChapter {
 
   private final Pack pack;
   private final Priced priced;
+
+  private static final Set<String> UNTOLD = Set.of("price-no-rate", "price-untold");
 
   PriceChapter(Pack pack) {
     this.pack = pack;
@@ -38,9 +41,14 @@ final class PriceChapter {
                   + ":"));
       all.add(Block.Items.of(amounts()));
     }
+    // Where nothing is told that was just said; where something is, what is missing matters.
     List<String> missing =
         new ArrayList<>(
-            new LinkedHashSet<>(priced.problems().stream().map(Problem::message).toList()));
+            new LinkedHashSet<>(
+                priced.problems().stream()
+                    .filter(p -> priced.told() || !UNTOLD.contains(p.kind()))
+                    .map(Problem::message)
+                    .toList()));
     if (!missing.isEmpty()) {
       all.add(Block.Paragraph.of("Mind:"));
       all.add(Block.Items.of(missing));

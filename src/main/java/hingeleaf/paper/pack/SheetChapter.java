@@ -33,7 +33,6 @@ final class SheetChapter {
   }
 
   void add(List<Block> all) {
-    all.add(new Block.NewPage());
     all.add(new Block.Heading(2, "Sheets"));
     int copies = pack.inputs().wants().copies();
     all.add(

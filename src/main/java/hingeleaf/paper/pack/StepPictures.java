@@ -38,12 +38,16 @@ final class StepPictures {
 
   private static final double SWING = 16;
   private static final double LEAST_SWING = 0.5;
-  private static final double TALL = 54;
+  private static final double TALL = 48;
 
-  /**
-   * The drawings of gluing are repeated for every layer: less tall, words find room beside them.
-   */
-  private static final double TAB_TALL = 46;
+  /** Tabs and folds are thin: a score chart needs height. */
+  private static final double SCORE_TALL = 76;
+
+  /** A plain rectangle only bears its two numbers. */
+  private static final double SIZE_TALL = 36;
+
+  /** Two of these leave a column for words beside them, as a share of the width. */
+  private static final double TAB_WIDE = 0.265;
 
   private static final int MOST_CELLS = 4;
 
@@ -69,7 +73,7 @@ final class StepPictures {
           case EMBOSS -> emboss(step);
           case WINDOW, MAT, CUT_OUT -> fix(step);
           case FOLD -> fold(step);
-          case GLUE_TAB -> tab(step, false);
+          case GLUE_TAB -> hangs(step) ? fix(step) : tab(step, false);
           case CLOSE_FLAT -> tab(step, true);
           case MOVING -> List.of(cell(soFar(step), step.pieces(), made(), Look.threeQuarter(), ""));
           case FINISH, CHECK -> whole();
@@ -94,7 +98,11 @@ final class StepPictures {
         SeenPiece seen = SeenPiece.of(p, Face.FRONT, List.of());
         Drawing d =
             FlatFigure.size(
-                seen, width / 3 - 5, line.rectangular() ? TALL - 8 : TALL - 16, lengths(), fonts);
+                seen,
+                share(lines(step).size()),
+                line.rectangular() ? SIZE_TALL : TALL - 12,
+                lengths(),
+                fonts);
         cells.add(new Cell(d, names(step, size, line.rectangular())));
       }
     }
@@ -114,7 +122,8 @@ final class StepPictures {
     List<Cell> cells = new ArrayList<>();
     for (CutList.Line line : lines(step)) {
       if (cells.size() < MOST_CELLS) {
-        Drawing d = FlatFigure.size(blank(line), width / 3 - 5, TALL - 8, lengths(), fonts);
+        Drawing d =
+            FlatFigure.size(blank(line), share(lines(step).size()), SIZE_TALL, lengths(), fonts);
         cells.add(new Cell(d, "blank for " + line.names()));
       }
     }
@@ -139,6 +148,12 @@ final class StepPictures {
     return cells;
   }
 
+  /** Room for one of some drawings in a row, of which {@value #MOST_CELLS} at most are drawn. */
+  private double share(int drawings) {
+    int n = Math.max(3, Math.min(MOST_CELLS, drawings));
+    return width / n - 5;
+  }
+
   /** The pieces of a step that have one size. */
   private String names(Step step, String size, boolean rectangles) {
     List<String> names = new ArrayList<>();
@@ -155,7 +170,7 @@ final class StepPictures {
   private List<Cell> open(Step step) {
     List<Cell> cells = new ArrayList<>();
     for (CutList.Line line : lines(step)) {
-      if (cells.size() < MOST_CELLS) {
+      if (cells.size() < MOST_CELLS - 1) {
         SeenPiece seen = SeenPiece.of(line.piece(), Face.FRONT, List.of());
         double wide = lines(step).size() == 1 ? width / 2 : width / 3 - 5;
         Drawing d = FlatFigure.openings(seen, wide, TALL, lengths(), fonts);
@@ -172,7 +187,7 @@ final class StepPictures {
   private List<Cell> score(Step step) {
     SeenPiece seen = SeenPiece.of(pack.card().piece(step.pieces().get(0)), Face.FRONT, List.of());
     Drawing d =
-        hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.57, TALL + 22, lengths(), fonts);
+        hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.55, SCORE_TALL, lengths(), fonts);
     boolean level =
         seen.scores().stream().allMatch(s -> Math.abs(s.at().from().y() - s.at().to().y()) < 1e-6);
     String edge = level ? "lower" : "left";
@@ -244,25 +259,36 @@ final class StepPictures {
   private List<Cell> fold(Step step) {
     String id = step.pieces().get(0);
     List<Cell> cells = new ArrayList<>();
-    new FoldPicture(pack, id)
-        .profile(width * 0.6)
-        .ifPresent(d -> cells.add(new Cell(d, id + ", seen from its end")));
+    Optional<Drawing> profile =
+        pack.card().piece(id).scores().stream().allMatch(s -> s.made() == 0)
+            ? Optional.empty()
+            : new FoldPicture(pack, id).profile(width * 0.6);
+    profile.ifPresent(d -> cells.add(new Cell(d, id + ", seen from its end")));
     cells.add(cell(Set.of(id), List.of(), made(), behind(), id + ", from behind"));
     return cells;
+  }
+
+  /** Whether a piece hangs by the one tab that a step glues, and must be set in its place. */
+  private boolean hangs(Step step) {
+    String piece = step.pieces().get(0);
+    return pack.card().joins().stream()
+            .filter(j -> j instanceof Join.Glue g && g.a().piece().equals(piece))
+            .count()
+        == 1;
   }
 
   /** The tab with its glue, seen from behind; then the card so far with the new layer. */
   private List<Cell> tab(Step step, boolean flat) {
     Join.Glue g = glues(step).get(0);
-    boolean good = g.a().face() == Face.FRONT;
+    boolean behind = g.b().face() == Face.FRONT;
     Cell glue =
         cell(
             Set.of(g.a().piece()),
             Set.of(g.a().piece()),
             List.of(g.a()),
             made(),
-            good ? behind() : front(),
-            g.a().piece() + (good ? ", from behind" : "") + ": glue on the hatched tab");
+            behind ? behind() : front(),
+            g.a().piece() + (behind ? ", from behind" : "") + ": glue on the hatched tab");
     Posed pose = flat ? nearlyFlat() : made();
     String words = flat ? "pressed flat (drawn a little open)" : "set on the edge";
     Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, front(), words);
@@ -307,8 +333,8 @@ final class StepPictures {
   private Cell cell(
       Set<String> shown, Set<String> fresh, List<Patch> glued, Posed pose, Look look, String say) {
     CardScene scene = new CardScene(pack, shown, fresh, glued);
-    double tall = glued.isEmpty() ? TALL : TAB_TALL;
-    return new Cell(scene.drawing(pose, look, width * 0.4, tall), say);
+    double wide = width * (glued.isEmpty() ? 0.4 : TAB_WIDE);
+    return new Cell(scene.drawing(pose, look, wide, TALL), say);
   }
 
   /** Pieces that hang together with the card's root once this step is done. */
