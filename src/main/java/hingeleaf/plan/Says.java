@@ -144,7 +144,7 @@ final class Says {
   }
 
   /** Where a hand sets a part: what is left over from the nearest mark is less than it can do. */
-  private static String placed(double mm, MakerUnits units) {
+  static String placed(double mm, MakerUnits units) {
     return (units.exact(mm) ? "" : "about ") + units.rounded(mm);
   }
 }

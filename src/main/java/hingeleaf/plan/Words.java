@@ -208,13 +208,13 @@ final class Words {
         double top = line.piece().height() - o.fromBottom() - o.height();
         return line.pieces().get(0)
             + " has "
-            + units.text(o.fromLeft())
+            + Says.placed(o.fromLeft(), units)
             + " left, "
-            + units.text(right)
+            + Says.placed(right, units)
             + " right, "
-            + units.text(top)
+            + Says.placed(top, units)
             + " above and "
-            + units.text(o.fromBottom())
+            + Says.placed(o.fromBottom(), units)
             + " below its opening.";
       }
     }

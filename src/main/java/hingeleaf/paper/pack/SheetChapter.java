@@ -61,7 +61,7 @@ final class SheetChapter {
     }
   }
 
-  /** "2 sheets A4 of white card 300 g/m2, 1 sheet A4 of navy card". */
+  /** "2 sheets (A4) of white card 300 g/m2, 1 sheet (A4) of navy card". */
   static String shopping(List<SheetWork> needs) {
     List<String> parts = new ArrayList<>();
     for (SheetWork need : needs) {
@@ -70,9 +70,9 @@ final class SheetChapter {
               (stock, n) ->
                   parts.add(
                       n
-                          + (n == 1 ? " sheet " : " sheets ")
+                          + (n == 1 ? " sheet (" : " sheets (")
                           + need.order().job().stock().get(stock).name()
-                          + " of "
+                          + ") of "
                           + need.order().stock().title()));
     }
     return parts.isEmpty() ? "what the lists say" : String.join(", ", parts);

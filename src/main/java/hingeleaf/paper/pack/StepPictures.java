@@ -22,7 +22,6 @@ import hingeleaf.paper.figure.Cells;
 import hingeleaf.paper.figure.Cells.Cell;
 import hingeleaf.paper.figure.FlatFigure;
 import hingeleaf.plan.CutList;
-import hingeleaf.plan.FoamPads;
 import hingeleaf.plan.Step;
 import hingeleaf.sight.Look;
 import java.util.ArrayList;
@@ -223,7 +222,7 @@ final class StepPictures {
     List<Cell> cells = new ArrayList<>();
     Join.Glue first = glues(step).get(0);
     Piece part = pack.card().piece(first.a().piece());
-    SeenPiece under = SeenPiece.of(part, first.a().face(), held(first));
+    SeenPiece under = SeenPiece.of(part, first.a().face(), Held.of(first, pack.inputs().bench()));
     Drawing glue = FlatFigure.glue(under, width / 4 - 5, TALL - 10, fonts);
     String what = first.raisedBy() > 0 ? "foam here" : part.stock().clear() ? "tape" : "glue here";
     String side = first.a().face() == Face.FRONT ? ", good face up" : ", back up";
@@ -236,16 +235,6 @@ final class StepPictures {
       cells.add(new Cell(scene.drawing(made(), look, width * 0.32, TALL), "the card so far"));
     }
     return cells;
-  }
-
-  /** What takes glue or foam on a part: the foam as it is cut, not all that it could cover. */
-  private List<Patch> held(Join.Glue g) {
-    Patch a = g.a();
-    return g.raisedBy() == 0
-        ? List.of(a)
-        : FoamPads.of(g, pack.inputs().bench()).pads().stream()
-            .map(r -> new Patch(a.piece(), a.panel(), a.face(), r, a.origin(), a.along()))
-            .toList();
   }
 
   private Cell placed(List<Join.Glue> glues) {
