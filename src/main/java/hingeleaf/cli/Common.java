@@ -9,18 +9,16 @@ import hingeleaf.pack.BenchReader;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.Wants;
 import hingeleaf.paper.Fonts;
-import hingeleaf.paper.HouseFonts;
 import hingeleaf.paper.Letters;
 import hingeleaf.stock.Bench;
 import hingeleaf.stock.BuiltInBench;
-import hingeleaf.structure.Structures;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -48,6 +46,13 @@ final class Common {
   @Option(names = "--copies", paramLabel = "N", description = "how many cards; 1 where left out")
   private int copies = 1;
 
+  private Optional<Ahead> ahead = Optional.empty();
+
+  /** Hands over what was begun while the command line was read. */
+  void begun(Optional<Ahead> work) {
+    ahead = work;
+  }
+
   /** What came of reading a design: a pack, or problems. */
   record Loaded(@Nullable Pack pack, List<Problem> problems, Fonts fonts) {}
 
@@ -61,11 +66,9 @@ final class Common {
 
   /** The pack of a file with what a verb wants beside the common options. */
   Loaded load(Path file, boolean mirrored, UnaryOperator<Wants> more) {
-    byte[] bytes = InputFile.read(file);
-    // The face is read on the other core while the design is.
-    CompletableFuture<Fonts> face = CompletableFuture.supplyAsync(HouseFonts::read);
-    DesignDocument.Outcome outcome = DesignDocument.read(file.toString(), bytes, Structures.FORMS);
-    Fonts fonts = face.join();
+    Ahead begun = ahead.or(() -> Ahead.of(List.of("check", file.toString()))).orElseThrow();
+    DesignDocument.Outcome outcome = begun.design(file);
+    Fonts fonts = begun.face();
     if (outcome instanceof DesignDocument.Outcome.Wrong w) {
       return new Loaded(null, w.problems(), fonts);
     }

@@ -40,23 +40,22 @@ final class OutputFolder {
       Set<String> ours = manifest(folder);
       refuseStrangers(folder, files.keySet(), ours);
       Path parent = folder.toAbsolutePath().getParent();
-      if (parent != null) {
-        Files.createDirectories(parent);
+      boolean fresh = parent != null && Files.notExists(folder);
+      Files.createDirectories(fresh ? parent : folder);
+      stage = Files.createTempDirectory(fresh ? parent : folder, ".hingeleaf-new-");
+      Path pack = Files.createDirectory(stage.resolve("pack"));
+      fill(pack, files);
+      if (fresh) {
+        Files.move(pack, folder, StandardCopyOption.ATOMIC_MOVE);
+      } else {
+        moveIn(folder, pack, files.keySet(), ours);
       }
-      Files.createDirectories(folder);
-      stage = Files.createTempDirectory(folder, ".hingeleaf-new-");
-      for (Map.Entry<String, byte[]> f : files.entrySet()) {
-        Path target = stage.resolve(f.getKey());
-        Files.createDirectories(parentOf(target));
-        Files.write(target, f.getValue());
-      }
-      moveIn(folder, stage, files.keySet(), ours);
     } catch (FileAlreadyExistsException e) {
       throw new DoorException(Exit.FILES, e.getFile() + " is in the way: it is no folder");
     } catch (AccessDeniedException e) {
       throw new DoorException(Exit.FILES, "the folder " + folder + " may not be written");
     } catch (FileSystemException e) {
-      String why = e.getReason() == null ? e.getMessage() : e.getReason();
+      String why = e.getReason() == null ? "no file can be made there" : e.getReason();
       throw new DoorException(Exit.FILES, "the folder " + folder + " cannot be written: " + why);
     } catch (IOException e) {
       throw new DoorException(
@@ -64,6 +63,17 @@ final class OutputFolder {
     } finally {
       remove(stage);
     }
+  }
+
+  /** A whole pack with its manifest in an empty folder. */
+  private static void fill(Path pack, Map<String, byte[]> files) throws IOException {
+    for (Map.Entry<String, byte[]> f : files.entrySet()) {
+      Path target = pack.resolve(f.getKey());
+      Files.createDirectories(parentOf(target));
+      Files.write(target, f.getValue());
+    }
+    Files.write(
+        pack.resolve(MANIFEST), List.copyOf(new TreeSet<>(files.keySet())), StandardCharsets.UTF_8);
   }
 
   private static Path parentOf(Path p) {
@@ -100,10 +110,8 @@ final class OutputFolder {
           StandardCopyOption.ATOMIC_MOVE,
           StandardCopyOption.REPLACE_EXISTING);
     }
-    Path list = stage.resolve(MANIFEST);
-    Files.write(list, List.copyOf(new TreeSet<>(names)), StandardCharsets.UTF_8);
     Files.move(
-        list,
+        stage.resolve(MANIFEST),
         folder.resolve(MANIFEST),
         StandardCopyOption.ATOMIC_MOVE,
         StandardCopyOption.REPLACE_EXISTING);

@@ -1,7 +1,6 @@
 package hingeleaf.fold;
 
 import hingeleaf.card.Mechanism;
-import hingeleaf.card.Posed;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
@@ -9,6 +8,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Whether panels of no thickness pass through each other in one pose: each goes through the plane
@@ -25,11 +25,13 @@ final class Crossing {
 
   private final Mechanism mechanism;
   private final Bodies bodies;
+  private final int[] large;
   private final Set<Long> before = new HashSet<>();
 
   Crossing(Mechanism mechanism, Bodies bodies) {
     this.mechanism = mechanism;
     this.bodies = bodies;
+    this.large = large(mechanism);
     List<Rigid> still = new ArrayList<>();
     mechanism.facets().forEach(f -> still.add(Rigid.IDENTITY));
     List<Panel> panels = panels(still);
@@ -42,11 +44,85 @@ final class Crossing {
     }
   }
 
-  /** A panel in a pose: rings, plane and box. */
-  private record Panel(List<List<Vec3>> rings, Vec3 normal, Vec3 low, Vec3 high) {}
+  /** The panels that are large enough to go through another; none of too many. */
+  private static int[] large(Mechanism m) {
+    return m.facets().size() > MOST_PANELS
+        ? new int[0]
+        : IntStream.range(0, m.facets().size())
+            .filter(f -> !new Panel(m.facets().get(f), Rigid.IDENTITY).small())
+            .toArray();
+  }
 
-  boolean in(Posed posed) {
-    List<Panel> panels = panels(posed.motions());
+  /** A panel in a pose: its plane and box; its holes are moved only when they are asked for. */
+  private static final class Panel {
+    private final Mechanism.Facet facet;
+    private final Rigid motion;
+    private final List<Vec3> outline;
+    private final Vec3 normal;
+    private final Vec3 low;
+    private final Vec3 high;
+
+    Panel(Mechanism.Facet facet, Rigid motion) {
+      this.facet = facet;
+      this.motion = motion;
+      this.outline = moved(facet.outline());
+      Vec3 o = outline.get(0);
+      Vec3 n = Vec3.ZERO;
+      double inf = Double.POSITIVE_INFINITY;
+      double[] least = {inf, inf, inf};
+      double[] most = {-inf, -inf, -inf};
+      for (int i = 0; i < outline.size(); i++) {
+        Vec3 p = outline.get(i);
+        n = n.plus(p.minus(o).cross(outline.get((i + 1) % outline.size()).minus(o)));
+        widen(p, least, most);
+      }
+      this.normal = n.length() > 0 ? n.unit() : n;
+      this.low = new Vec3(least[0], least[1], least[2]);
+      this.high = new Vec3(most[0], most[1], most[2]);
+    }
+
+    boolean small() {
+      return high.minus(low).length() < TOUCH_MM;
+    }
+
+    private static void widen(Vec3 p, double[] least, double[] most) {
+      double[] c = {p.x(), p.y(), p.z()};
+      for (int k = 0; k < 3; k++) {
+        least[k] = Math.min(least[k], c[k]);
+        most[k] = Math.max(most[k], c[k]);
+      }
+    }
+
+    private List<Vec3> moved(List<Vec3> ring) {
+      List<Vec3> out = new ArrayList<>(ring.size());
+      for (Vec3 p : ring) {
+        out.add(motion.apply(p));
+      }
+      return out;
+    }
+
+    /** Whether some of it lies on either side of a plane by more than a touch. */
+    boolean pierces(Vec3 at, Vec3 across) {
+      double least = Double.POSITIVE_INFINITY;
+      double most = Double.NEGATIVE_INFINITY;
+      for (Vec3 p : outline) {
+        double u = p.minus(at).dot(across);
+        least = Math.min(least, u);
+        most = Math.max(most, u);
+      }
+      return least < -TOUCH_MM && most > TOUCH_MM;
+    }
+
+    List<List<Vec3>> rings() {
+      List<List<Vec3>> rings = new ArrayList<>();
+      rings.add(outline);
+      facet.holes().forEach(h -> rings.add(moved(h)));
+      return rings;
+    }
+  }
+
+  boolean in(List<Rigid> motions) {
+    List<Panel> panels = panels(motions);
     for (int a = 0; a < panels.size(); a++) {
       for (int b = a + 1; b < panels.size(); b++) {
         if (crosses(panels, a, b) && !before.contains(key(a, b))) {
@@ -58,57 +134,39 @@ final class Crossing {
   }
 
   private long key(int a, int b) {
-    return (long) a * mechanism.facets().size() + b;
+    return (long) a * large.length + b;
   }
 
   private List<Panel> panels(List<Rigid> motions) {
     List<Panel> out = new ArrayList<>();
-    for (int f = 0; f < motions.size() && motions.size() <= MOST_PANELS; f++) {
-      Rigid m = motions.get(f);
-      List<List<Vec3>> rings = new ArrayList<>();
-      rings.add(mechanism.facets().get(f).outline().stream().map(m::apply).toList());
-      for (List<Vec3> h : mechanism.facets().get(f).holes()) {
-        rings.add(h.stream().map(m::apply).toList());
-      }
-      out.add(panel(rings));
+    for (int f : large) {
+      out.add(new Panel(mechanism.facets().get(f), motions.get(f)));
     }
     return out;
   }
 
-  private static Panel panel(List<List<Vec3>> rings) {
-    List<Vec3> o = rings.get(0);
-    Vec3 n = Vec3.ZERO;
-    double inf = Double.POSITIVE_INFINITY;
-    Vec3 low = new Vec3(inf, inf, inf);
-    Vec3 high = low.times(-1);
-    for (int i = 0; i < o.size(); i++) {
-      Vec3 p = o.get(i);
-      n = n.plus(p.minus(o.get(0)).cross(o.get((i + 1) % o.size()).minus(o.get(0))));
-      low = new Vec3(Math.min(low.x(), p.x()), Math.min(low.y(), p.y()), Math.min(low.z(), p.z()));
-      high =
-          new Vec3(Math.max(high.x(), p.x()), Math.max(high.y(), p.y()), Math.max(high.z(), p.z()));
-    }
-    return new Panel(rings, n.length() > 0 ? n.unit() : n, low, high);
-  }
-
   private boolean crosses(List<Panel> panels, int a, int b) {
-    if (bodies.ofFacet[a] == bodies.ofFacet[b]) {
+    if (bodies.ofFacet[large[a]] == bodies.ofFacet[large[b]]) {
       return false;
     }
     Panel p = panels.get(a);
     Panel q = panels.get(b);
-    Vec3 gap = p.low.minus(q.high);
-    Vec3 back = q.low.minus(p.high);
-    if (Math.max(Math.max(gap.x(), gap.y()), gap.z()) > 0
-        || Math.max(Math.max(back.x(), back.y()), back.z()) > 0) {
+    if (beyond(p.low, q.high) || beyond(q.low, p.high)) {
       return false;
     }
     Vec3 line = p.normal.cross(q.normal);
     if (line.length() < 1e-6) {
       return false;
     }
+    if (!p.pierces(q.outline.get(0), q.normal) || !q.pierces(p.outline.get(0), p.normal)) {
+      return false;
+    }
     Vec3 u = line.unit();
     return overlap(spans(p, q, u), spans(q, p, u));
+  }
+
+  private static boolean beyond(Vec3 low, Vec3 high) {
+    return low.x() > high.x() || low.y() > high.y() || low.z() > high.z();
   }
 
   /**
@@ -117,10 +175,10 @@ final class Crossing {
    * a corner on the plane makes it hard to tell.
    */
   private static double[] spans(Panel panel, Panel through, Vec3 line) {
-    Vec3 at = through.rings.get(0).get(0);
+    Vec3 at = through.outline.get(0);
     double[] out = new double[8];
     int n = 0;
-    for (List<Vec3> ring : panel.rings) {
+    for (List<Vec3> ring : panel.rings()) {
       for (int i = 0; i < ring.size(); i++) {
         Vec3 p = ring.get(i);
         Vec3 q = ring.get((i + 1) % ring.size());

@@ -107,7 +107,7 @@ public final class FlatStates {
     patterns.sort(
         Comparator.comparingLong((Pattern p) -> Math.round(p.area))
             .thenComparingInt(Pattern::pushes)
-            .thenComparing(p -> p.leans().toString().replace("-1", "0")));
+            .thenComparing(Pattern::leans, FlatStates::lexically));
     List<Rest> best = new ArrayList<>();
     int few = patterns.size() <= listed ? patterns.size() : (listed + 1) / 2;
     for (Pattern p : patterns.subList(0, few)) {
@@ -120,9 +120,18 @@ public final class FlatStates {
     return new Flats(all, (long) rests.count(), best);
   }
 
+  private static int lexically(List<Integer> a, List<Integer> b) {
+    for (int i = 0; i < Math.min(a.size(), b.size()); i++) {
+      int order = Integer.compare(a.get(i), b.get(i));
+      if (order != 0) {
+        return order;
+      }
+    }
+    return Integer.compare(a.size(), b.size());
+  }
+
   private Pattern pattern(int[] pick) {
-    Posed posed = linkage.rest(rests, pick);
-    Box box = outskirts.footprint(posed);
+    Box box = outskirts.footprint(linkage.restMotions(rests, pick));
     List<Integer> leans = leans(pick);
     int pushes = 1;
     for (int i = 1; i < leans.size(); i++) {

@@ -3,6 +3,7 @@ package hingeleaf.fold;
 import hingeleaf.card.Joint;
 import hingeleaf.card.Mechanism;
 import hingeleaf.card.Posed;
+import hingeleaf.geom.Rigid;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -125,7 +126,7 @@ public final class Linkage {
       known = new Crossing(mechanism, bodies);
       crossing = known;
     }
-    return known.in(poser.posed(q));
+    return known.in(poser.motions(q));
   }
 
   Freedom freedom(int part, Budget budget) {
@@ -385,6 +386,11 @@ public final class Linkage {
    */
   public Posed rest(Rests rests, int[] pick) {
     return poser.posed(rests.values(graph.edges, pick));
+  }
+
+  /** The same for looking at thousands: only how each panel has moved. */
+  List<Rigid> restMotions(Rests rests, int[] pick) {
+    return poser.motions(rests.values(graph.edges, pick));
   }
 
   private double[] spread(Map<String, Double> values) {

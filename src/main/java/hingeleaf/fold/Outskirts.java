@@ -3,7 +3,6 @@ package hingeleaf.fold;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Mechanism;
 import hingeleaf.card.Panel;
-import hingeleaf.card.Posed;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec2;
@@ -37,13 +36,13 @@ final class Outskirts {
   }
 
   /** The box around the card in the world's x and y. */
-  Box footprint(Posed posed) {
+  Box footprint(List<Rigid> motions) {
     double x0 = Double.POSITIVE_INFINITY;
     double y0 = Double.POSITIVE_INFINITY;
     double x1 = Double.NEGATIVE_INFINITY;
     double y1 = Double.NEGATIVE_INFINITY;
     for (Rim rim : rims) {
-      Rigid motion = posed.motions().get(rim.facet);
+      Rigid motion = motions.get(rim.facet);
       for (Vec3 corner : rim.corners) {
         Vec3 p = motion.apply(corner);
         x0 = Math.min(x0, p.x());

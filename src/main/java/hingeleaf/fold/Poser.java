@@ -5,6 +5,7 @@ import hingeleaf.card.Posed;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -26,15 +27,25 @@ final class Poser {
 
   Posed posed(double[] q) {
     Rigid[] motion = bodyMotions(q);
-    List<Rigid> motions = new ArrayList<>(mechanism.facets().size());
-    for (int f = 0; f < mechanism.facets().size(); f++) {
-      motions.add(motion[bodies.ofFacet[f]]);
-    }
+    List<Rigid> motions = ofPanels(motion);
     List<Double> values = new ArrayList<>(q.length);
     for (double x : q) {
       values.add(x);
     }
     return new Posed(motions, values, gap(motion, q));
+  }
+
+  /** The motions of all panels alone, for looking at many poses. */
+  List<Rigid> motions(double[] q) {
+    return ofPanels(bodyMotions(q));
+  }
+
+  private List<Rigid> ofPanels(Rigid[] motion) {
+    Rigid[] motions = new Rigid[mechanism.facets().size()];
+    for (int f = 0; f < motions.length; f++) {
+      motions[f] = motion[bodies.ofFacet[f]];
+    }
+    return Arrays.asList(motions);
   }
 
   private Rigid[] bodyMotions(double[] q) {

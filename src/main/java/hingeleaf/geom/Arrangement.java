@@ -15,7 +15,6 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
@@ -99,7 +98,7 @@ public final class Arrangement {
   private static Iterable<?> faces(List<LineString> lines) {
     Geometry all = FACTORY.createMultiLineString(lines.toArray(LineString[]::new));
     Polygonizer polygonizer = new Polygonizer();
-    polygonizer.add(OverlayNGRobust.overlay(all, all, OverlayNG.UNION));
+    polygonizer.add(OverlayNG.overlay(all, null, OverlayNG.UNION, new SnapNoder(GRID_MM)));
     return polygonizer.getPolygons();
   }
 

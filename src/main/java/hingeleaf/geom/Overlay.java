@@ -11,12 +11,14 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /**
  * Flat shapes laid over one another: union, intersection, difference, growing, distance.
@@ -49,6 +51,9 @@ public final class Overlay {
 
   /** What both cover. */
   public static List<Region> intersection(Collection<Region> a, Collection<Region> b) {
+    if (covers(b, a)) {
+      return regions(shape(a));
+    }
     return regions(OverlayNGRobust.overlay(shape(a), shape(b), OverlayNG.INTERSECTION));
   }
 
@@ -72,7 +77,42 @@ public final class Overlay {
 
   /** Whether {@code inner} lies in {@code outer}, edges allowed to touch. */
   public static boolean within(Collection<Region> inner, Collection<Region> outer) {
-    return difference(inner, outer).isEmpty();
+    return covers(outer, inner) || difference(inner, outer).isEmpty();
+  }
+
+  /** Whether {@code b} lies exactly in {@code a}: quick to tell, and mostly so. */
+  private static boolean covers(Collection<Region> a, Collection<Region> b) {
+    return a.size() == 1 && plainlyCovers(a.iterator().next(), b)
+        || PreparedGeometryFactory.prepare(shape(a)).covers(shape(b));
+  }
+
+  /** Whether the boxes tell already: a plain rectangle, with no hole near what lies in it. */
+  private static boolean plainlyCovers(Region a, Collection<Region> b) {
+    Box outer = a.box();
+    if (b.isEmpty() || !fillsItsBox(a.outer())) {
+      return false;
+    }
+    for (Region r : b) {
+      Box inner = r.box();
+      boolean inside =
+          inner.minX() >= outer.minX()
+              && inner.maxX() <= outer.maxX()
+              && inner.minY() >= outer.minY()
+              && inner.maxY() <= outer.maxY();
+      if (!inside || a.holes().stream().anyMatch(h -> meet(h.box(), inner))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean fillsItsBox(Ring ring) {
+    Box box = ring.box();
+    return ring.points().size() == 4 && ring.area() >= box.width() * box.height();
+  }
+
+  private static boolean meet(Box p, Box q) {
+    return p.minX() < q.maxX() && q.minX() < p.maxX() && p.minY() < q.maxY() && q.minY() < p.maxY();
   }
 
   public static boolean within(Region inner, Region outer) {
@@ -99,6 +139,19 @@ public final class Overlay {
 
   public static List<Region> grown(Region region, double distance) {
     return grown(List.of(region), distance);
+  }
+
+  /**
+   * The region with fewer points, no line moved by more than a distance (Douglas &amp; Peucker
+   * 1973); the region itself where it would lose a hole or fall apart.
+   *
+   * @param distance mm, not negative
+   */
+  public static Region coarser(Region region, double distance) {
+    Geometry simple = DouglasPeuckerSimplifier.simplify(polygon(region), distance);
+    return simple instanceof Polygon p && p.getNumInteriorRing() == region.holes().size()
+        ? region(p)
+        : region;
   }
 
   /** Shortest distance in mm between two regions, 0 where they touch or overlap. */

@@ -25,6 +25,27 @@ public record Region(Ring outer, List<Ring> holes) {
     return outer.area() + holes.stream().mapToDouble(Ring::area).sum();
   }
 
+  /** The centre of its area, mm, by the shoelace formula; holes taken out. */
+  public Vec2 centroid() {
+    double[] sum = new double[3];
+    moments(outer, sum);
+    holes.forEach(h -> moments(h, sum));
+    return new Vec2(sum[1] / sum[0], sum[2] / sum[0]);
+  }
+
+  /** Adds a ring's area and first moments; clockwise rings take away. */
+  private static void moments(Ring ring, double[] sum) {
+    List<Vec2> p = ring.points();
+    for (int i = 0; i < p.size(); i++) {
+      Vec2 a = p.get(i);
+      Vec2 b = p.get((i + 1) % p.size());
+      double twice = a.cross(b);
+      sum[0] += twice / 2;
+      sum[1] += twice * (a.x() + b.x()) / 6;
+      sum[2] += twice * (a.y() + b.y()) / 6;
+    }
+  }
+
   public Box box() {
     return outer.box();
   }

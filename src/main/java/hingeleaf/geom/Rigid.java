@@ -61,7 +61,10 @@ public record Rigid(
   }
 
   public Vec3 apply(Vec3 p) {
-    return turn(p).plus(shift);
+    return new Vec3(
+        xx * p.x() + xy * p.y() + xz * p.z() + shift.x(),
+        yx * p.x() + yy * p.y() + yz * p.z() + shift.y(),
+        zx * p.x() + zy * p.y() + zz * p.z() + shift.z());
   }
 
   /** A point of the plane z = 0. */
@@ -82,10 +85,18 @@ public record Rigid(
 
   /** This motion first, {@code next} after it. */
   public Rigid then(Rigid next) {
-    Vec3 cx = next.turn(new Vec3(xx, yx, zx));
-    Vec3 cy = next.turn(new Vec3(xy, yy, zy));
-    Vec3 cz = next.turn(new Vec3(xz, yz, zz));
-    return frame(next.apply(shift), cx, cy, cz);
+    // Written out, for this is what posing thousands of panels comes down to.
+    return new Rigid(
+        next.xx * xx + next.xy * yx + next.xz * zx,
+        next.xx * xy + next.xy * yy + next.xz * zy,
+        next.xx * xz + next.xy * yz + next.xz * zz,
+        next.yx * xx + next.yy * yx + next.yz * zx,
+        next.yx * xy + next.yy * yy + next.yz * zy,
+        next.yx * xz + next.yy * yz + next.yz * zz,
+        next.zx * xx + next.zy * yx + next.zz * zx,
+        next.zx * xy + next.zy * yy + next.zz * zy,
+        next.zx * xz + next.zy * yz + next.zz * zz,
+        next.apply(shift));
   }
 
   public Rigid inverse() {

@@ -68,7 +68,11 @@ public record Ring(List<Vec2> points) {
   }
 
   public Ring map(UnaryOperator<Vec2> f) {
-    return new Ring(points.stream().map(f).toList());
+    List<Vec2> mapped = new ArrayList<>(points.size());
+    for (Vec2 p : points) {
+      mapped.add(f.apply(p));
+    }
+    return new Ring(mapped);
   }
 
   /** Whether a point lies inside, by the even-odd rule; on the line itself either answer. */

@@ -13,7 +13,6 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
@@ -39,12 +38,55 @@ public final class Subdivision {
    * @param lines in the same frame; parts outside the material do nothing
    */
   public static List<Region> split(Region region, Collection<Segment> lines) {
+    List<Ring> clear = new ArrayList<>();
+    List<Ring> met = new ArrayList<>();
+    region.holes().forEach(h -> (clear(h.box(), lines) ? clear : met).add(h));
+    List<Region> faces = faces(new Region(region.outer(), met), lines);
+    return clear.isEmpty() ? faces : pierced(faces, clear);
+  }
+
+  /** Whether no line comes near a box. */
+  private static boolean clear(Box box, Collection<Segment> lines) {
+    for (Segment s : lines) {
+      if (Math.max(s.from().x(), s.to().x()) > box.minX() - 1
+          && Math.min(s.from().x(), s.to().x()) < box.maxX() + 1
+          && Math.max(s.from().y(), s.to().y()) > box.minY() - 1
+          && Math.min(s.from().y(), s.to().y()) < box.maxY() + 1) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Puts holes that no line comes near into the faces that they lie in. */
+  private static List<Region> pierced(List<Region> faces, List<Ring> holes) {
+    List<Region> out = new ArrayList<>();
+    for (Region face : faces) {
+      List<Ring> all = new ArrayList<>(face.holes());
+      for (Ring h : holes) {
+        if (face.outer().contains(h.points().get(0))) {
+          all.add(fromLowestLeft(h.points().stream().map(Subdivision::precise).toList()));
+        }
+      }
+      all.sort((a, b) -> LOWEST_LEFT.compare(a.points().get(0), b.points().get(0)));
+      out.add(new Region(face.outer(), all));
+    }
+    return out;
+  }
+
+  private static Vec2 precise(Vec2 p) {
+    Coordinate c = coordinate(p);
+    return new Vec2(c.x, c.y);
+  }
+
+  private static List<Region> faces(Region region, Collection<Segment> lines) {
     List<LineString> drawn = new ArrayList<>();
     drawn.add(line(region.outer()));
     region.holes().forEach(h -> drawn.add(line(h)));
     lines.forEach(s -> drawn.add(line(s)));
     Geometry all = FACTORY.createMultiLineString(drawn.toArray(LineString[]::new));
-    Geometry noded = OverlayNGRobust.overlay(all, all, OverlayNG.UNION);
+    Geometry noded =
+        OverlayNG.overlay(all, null, OverlayNG.UNION, new SnapNoder(Tolerance.LENGTH_MM));
     Polygonizer faces = new Polygonizer();
     faces.add(noded);
     List<Region> found = new ArrayList<>();

@@ -1,8 +1,22 @@
 package hingeleaf.geom;
 
+import org.jspecify.annotations.Nullable;
+
 /** A point or a displacement in the plane, in mm. */
 public record Vec2(double x, double y) {
   public static final Vec2 ZERO = new Vec2(0, 0);
+
+  // Written out because these are asked for in every map of points; the derived ones are slow to
+  // wake. They say the same.
+  @Override
+  public boolean equals(@Nullable Object o) {
+    return o instanceof Vec2 v && Double.compare(x, v.x) == 0 && Double.compare(y, v.y) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Double.hashCode(x) + Double.hashCode(y);
+  }
 
   public Vec2 plus(Vec2 o) {
     return new Vec2(x + o.x, y + o.y);
@@ -26,11 +40,13 @@ public record Vec2(double x, double y) {
   }
 
   public double length() {
-    return Math.hypot(x, y);
+    return Math.sqrt(x * x + y * y);
   }
 
   public double distance(Vec2 o) {
-    return Math.hypot(x - o.x, y - o.y);
+    double dx = x - o.x;
+    double dy = y - o.y;
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   /** This turned a quarter anticlockwise. */

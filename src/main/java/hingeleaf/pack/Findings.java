@@ -87,7 +87,7 @@ final class Findings {
   private static void tabs(Pack pack, List<Problem> found) {
     Map<String, Showing> widest = new HashMap<>();
     List<String> order = new ArrayList<>();
-    for (Showing s : Showing.of(pack.scene(), Look.straightOn(), pack.front())) {
+    for (Showing s : Showing.of(pack.scene(), Look.straightOn())) {
       if (s.part().contains("/tab-") && s.inOpening() > SHOWS_MM) {
         String piece = s.part().substring(0, s.part().indexOf('/'));
         Showing before = widest.putIfAbsent(piece, s);

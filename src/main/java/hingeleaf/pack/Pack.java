@@ -63,6 +63,9 @@ public final class Pack {
   /** What layers keep beside their paper: common practice, no source, mm. */
   private static final double CLEARANCE_MM = 0.1;
 
+  /** Pictures of the whole card are drawn to this: a quarter of a pixel of the largest, mm. */
+  private static final double PICTURE_MM = 0.03;
+
   private final Inputs in;
   private final Kept<Structures.Built> built;
   private final Kept<MadeCard> made;
@@ -74,7 +77,6 @@ public final class Pack {
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
   private final Kept<WorkPlan> work;
-  private final Kept<View> front;
   private final Kept<View> aslant;
   private final Kept<List<Posed>> way;
   private final Kept<Mass> mass;
@@ -121,8 +123,7 @@ public final class Pack {
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
         new Kept<>(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
-    this.front = new Kept<>(() -> Sight.look(scene(), Look.straightOn()));
-    this.aslant = new Kept<>(() -> Sight.look(scene(), Look.threeQuarter()));
+    this.aslant = new Kept<>(() -> Sight.look(scene().coarser(PICTURE_MM), Look.threeQuarter()));
     this.way = new Kept<>(this::fold);
     this.mass = new Kept<>(() -> Mass.of(card(), in.bench()));
     this.posting = new Kept<>(this::post);
@@ -323,11 +324,6 @@ public final class Pack {
 
   public Scene scene() {
     return Scene.of(made());
-  }
-
-  /** The made card seen straight on. */
-  public View front() {
-    return front.get();
   }
 
   /** The made card seen from above right. */

@@ -29,6 +29,12 @@ public final class Fonts {
 
   private final Map<Weight, Cut> cuts = new EnumMap<>(Weight.class);
 
+  /** Answers are kept for the signs below this: letters, figures, punctuation, fractions. */
+  private static final int KEPT = 0x2400;
+
+  /** 1 where all cuts have the sign, -1 where not, 0 where nobody has asked. */
+  private final byte[] had = new byte[KEPT];
+
   private record Cut(TrueTypeFont font, CmapLookup glyphs, double unitsPerEm) {}
 
   private Fonts() {}
@@ -62,8 +68,24 @@ public final class Fonts {
     return Setting.set(text, this::has);
   }
 
+  /** Whether all cuts have a sign. Asked for every letter that is set, so the answer is kept. */
   private boolean has(int codePoint) {
-    return cuts.values().stream().allMatch(c -> c.glyphs().getGlyphId(codePoint) != 0);
+    if (codePoint >= KEPT) {
+      return lookUp(codePoint);
+    }
+    if (had[codePoint] == 0) {
+      had[codePoint] = (byte) (lookUp(codePoint) ? 1 : -1);
+    }
+    return had[codePoint] > 0;
+  }
+
+  private boolean lookUp(int codePoint) {
+    for (Cut cut : cuts.values()) {
+      if (cut.glyphs().getGlyphId(codePoint) == 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Length of a line of words, mm, at a size in mm. */

@@ -27,7 +27,13 @@ final class Setting {
   }
 
   private static boolean plain(String text, IntPredicate has) {
-    return text.codePoints().allMatch(cp -> cp >= ' ' && !invisible(cp) && has.test(cp));
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      int cp = text.codePointAt(i);
+      if (cp < ' ' || (cp > '~' && invisible(cp)) || !has.test(cp)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static String substituted(String text, IntPredicate has) {

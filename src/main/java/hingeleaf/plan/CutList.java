@@ -110,9 +110,9 @@ public record CutList(List<Line> lines) {
 
   /** The cut list of pieces. */
   public static CutList of(List<Piece> pieces, Bench bench) {
-    Map<Cut, List<Piece>> alike = new LinkedHashMap<>();
+    Map<List<Object>, List<Piece>> alike = new LinkedHashMap<>();
     for (Piece p : pieces) {
-      alike.computeIfAbsent(Cut.of(p), k -> new ArrayList<>()).add(p);
+      alike.computeIfAbsent(cut(p), k -> new ArrayList<>()).add(p);
     }
     List<Line> lines = new ArrayList<>();
     for (List<Piece> same : alike.values()) {
@@ -135,12 +135,13 @@ public record CutList(List<Line> lines) {
   }
 
   /** What must agree for two pieces to be cut as one kind; names and print may differ. */
-  private record Cut(
-      Object stock, Object shape, Object slits, Object scores, Object grain, Object folder) {
-    static Cut of(Piece p) {
-      Object folder = p.embossing().map(e -> List.of(e.folder(), e.plates())).orElse(List.of());
-      return new Cut(p.stock().name(), p.shape(), p.slits(), p.scores(), p.grain(), folder);
-    }
+  private static List<Object> cut(Piece p) {
+    List<Object> all = new ArrayList<>(List.of(p.stock().name(), p.grain(), p.slits()));
+    all.add(p.shape().outer().points());
+    p.shape().holes().forEach(h -> all.add(h.points()));
+    p.scores().forEach(s -> all.addAll(List.of(s.name(), s.at(), s.made())));
+    p.embossing().ifPresent(e -> all.addAll(List.of(e.folder(), e.plates())));
+    return all;
   }
 
   private static Opening opening(Piece piece, Ring ring, Bench bench) {

@@ -8,11 +8,11 @@ import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Vec2;
+import hingeleaf.measure.Decimal;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.measure.Unit;
 import hingeleaf.stock.Stock;
 import java.util.List;
-import java.util.Locale;
 
 /** Turns of phrase that the sentences of all steps share. */
 final class Says {
@@ -55,8 +55,7 @@ final class Says {
   static String minutes(double m) {
     return m < 1
         ? Math.round(m * 60) + " seconds"
-        : String.format(Locale.ROOT, m == Math.rint(m) ? "%.0f" : "%.1f", m)
-            + (m == 1 ? " minute" : " minutes");
+        : Decimal.fixed(m, m == Math.rint(m) ? 0 : 1) + (m == 1 ? " minute" : " minutes");
   }
 
   static String count(int n, String one) {

@@ -40,7 +40,7 @@ record Task(String id, Step step, Set<String> needs) {
               .findFirst()
               .orElseThrow(
                   () -> new IllegalArgumentException("no task can come next of " + ids(open)));
-      open.remove(next);
+      open.removeIf(t -> t == next);
       placed.add(next);
       numbers.put(next.id, placed.size());
     }

@@ -1,7 +1,7 @@
 package hingeleaf.post;
 
+import hingeleaf.measure.Decimal;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -179,7 +179,6 @@ public record PostWords(boolean inches) {
           case DOWN -> (long) Math.floor(scaled + SAME);
           case NEAREST -> Math.round(scaled);
         };
-    String text = String.format(Locale.ROOT, "%." + places + "f", whole / unit);
-    return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    return Decimal.shortest(whole / unit, places);
   }
 }

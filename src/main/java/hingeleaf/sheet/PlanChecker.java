@@ -15,7 +15,11 @@ public final class PlanChecker {
   private final SheetPlan plan;
   private final List<String> faults = new ArrayList<>();
 
-  private record Box(long x, long y, long w, long h) {}
+  private record Box(long x, long y, long w, long h) {
+    boolean same(Box o) {
+      return x == o.x && y == o.y && w == o.w && h == o.h;
+    }
+  }
 
   private PlanChecker(SheetJob job, SheetPlan plan) {
     this.job = job;
@@ -148,7 +152,13 @@ public final class PlanChecker {
   }
 
   private static boolean same(List<Box> a, List<Box> b) {
-    return sorted(a).equals(sorted(b));
+    List<Box> p = sorted(a);
+    List<Box> q = sorted(b);
+    boolean same = p.size() == q.size();
+    for (int i = 0; same && i < p.size(); i++) {
+      same = p.get(i).same(q.get(i));
+    }
+    return same;
   }
 
   private static List<Box> sorted(List<Box> boxes) {

@@ -23,8 +23,7 @@ import org.locationtech.jts.index.hprtree.HPRtree;
  */
 final class Lines {
   private final List<Surface> surfaces;
-  private final List<List<Polygon>> visible;
-  private final Hiding hiding;
+  private final Shown shown;
   private final Marks marks;
   private final List<Draft> drafts = new ArrayList<>();
   private final Map<String, List<Draft>> shared = new LinkedHashMap<>();
@@ -40,28 +39,43 @@ final class Lines {
     }
   }
 
-  Lines(List<Surface> surfaces, List<List<Polygon>> visible, Hiding hiding, Marks marks) {
+  /**
+   * What is there to be drawn.
+   *
+   * @param there the surfaces that are there
+   * @param visible what is seen of each of all surfaces; nothing of those that are not there
+   * @param silhouette of those that are there
+   */
+  record Shown(
+      List<Surface> there,
+      List<List<Polygon>> visible,
+      List<Hiding.Crease> creases,
+      Silhouette silhouette) {}
+
+  /**
+   * @param surfaces all, by their indices
+   */
+  Lines(List<Surface> surfaces, Shown shown, Marks marks) {
     this.surfaces = surfaces;
-    this.visible = visible;
-    this.hiding = hiding;
+    this.shown = shown;
     this.marks = marks;
   }
 
-  List<VisibleLine> all() {
-    for (Surface s : surfaces) {
-      if (!visible.get(s.index()).isEmpty()) {
-        rims(s);
+  List<VisibleLine> all(SeenRims seen) {
+    for (Surface s : shown.there) {
+      List<Polygon> visible = shown.visible.get(s.index());
+      if (!visible.isEmpty()) {
+        rims(s, seen.of(s, visible));
       }
     }
     shared.values().forEach(this::merge);
     slits();
     crossings();
-    Silhouette silhouette = new Silhouette(surfaces);
     List<Draft> once = once();
     List<VisibleLine> lines = new ArrayList<>();
-    once.forEach(d -> ink(d, silhouette.along(d.at()), lines));
-    for (Draft d : new Edgewise(surfaces, once).seen()) {
-      ink(d, silhouette.outside(d.at()), lines);
+    once.forEach(d -> ink(d, shown.silhouette.along(d.at()), lines));
+    for (Draft d : new Edgewise(shown.there, once).seen()) {
+      ink(d, shown.silhouette.outside(d.at()), lines);
     }
     return lines;
   }
@@ -107,19 +121,14 @@ final class Lines {
     return new VisibleLine(at, d.rim.kind(), stroke, part.id(), name, fresh);
   }
 
-  /** Finds where the edges of a surface are seen. */
-  private void rims(Surface s) {
-    List<Rims.Rim> rims = pictures(s, Rims.of(s.part()));
-    List<List<Spans.Span>> seen = new Outline(visible.get(s.index())).along(rims);
-    for (int i = 0; i < rims.size(); i++) {
-      Rims.Rim rim = rims.get(i);
-      for (Segment at : Spans.union(seen.get(i)).on(rim.at())) {
-        Draft draft = new Draft(rim.at(at), s.index(), false);
-        if (rim.shared()) {
-          shared.computeIfAbsent(key(s, rim), k -> new ArrayList<>()).add(draft);
-        } else {
-          drafts.add(draft);
-        }
+  /** Notes where the edges of a surface are seen. */
+  private void rims(Surface s, List<Rims.Rim> seen) {
+    for (Rims.Rim rim : seen) {
+      Draft draft = new Draft(rim, s.index(), false);
+      if (rim.shared()) {
+        shared.computeIfAbsent(key(s, rim), k -> new ArrayList<>()).add(draft);
+      } else {
+        drafts.add(draft);
       }
     }
   }
@@ -184,8 +193,8 @@ final class Lines {
 
   /** Slits that end inside a panel, which are no edges. */
   private void slits() {
-    for (Surface s : surfaces) {
-      if (visible.get(s.index()).isEmpty() || s.part().piece().slits().isEmpty()) {
+    for (Surface s : shown.there) {
+      if (shown.visible.get(s.index()).isEmpty() || s.part().piece().slits().isEmpty()) {
         continue;
       }
       for (Rims.Rim line : pictures(s, Rims.inside(s.part()))) {
@@ -198,7 +207,7 @@ final class Lines {
 
   private void slit(Surface s, Rims.Rim line) {
     Spans seen = Spans.none();
-    for (Polygon p : visible.get(s.index())) {
+    for (Polygon p : shown.visible.get(s.index())) {
       seen = seen.plus(Edgewise.inside(line.at(), p));
     }
     for (Draft d : shared.getOrDefault(key(s, line), List.of())) {
@@ -209,13 +218,13 @@ final class Lines {
 
   /** Where panels pass through each other. */
   private void crossings() {
-    for (Hiding.Crease crease : hiding.creases()) {
+    for (Hiding.Crease crease : shown.creases) {
       Segment axis = axis(crease);
       if (axis.length() > Tolerance.SLIVER_MM) {
         Rims.Rim rim = new Rims.Rim(axis, VisibleLine.Kind.CROSSING, "");
         List<Spans.Span> seen = new ArrayList<>();
         for (int i : List.of(crease.first(), crease.second())) {
-          seen.addAll(new Outline(visible.get(i)).along(List.of(rim)).get(0));
+          seen.addAll(new Outline(shown.visible.get(i)).along(List.of(rim)).get(0));
         }
         for (Segment s : Spans.union(seen).on(axis)) {
           drafts.add(new Draft(rim.at(s), crease.first(), false));

@@ -65,7 +65,11 @@ final class Rims {
     }
     Spans free = Spans.whole();
     for (Rim line : lines) {
-      Spans shared = free.and(Spans.shared(edge, line.at()));
+      Spans along = Spans.shared(edge, line.at());
+      if (along.isEmpty()) {
+        continue;
+      }
+      Spans shared = free.and(along);
       shared.on(edge).forEach(s -> out.add(line.at(s)));
       free = free.minus(shared);
     }

@@ -2,6 +2,7 @@ package hingeleaf.sight;
 
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
+import hingeleaf.geom.SnapNoder;
 import hingeleaf.geom.Tolerance;
 import hingeleaf.geom.Vec2;
 import java.util.ArrayList;
@@ -16,7 +17,6 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.geom.util.GeometryFixer;
-import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 
 /**
@@ -33,6 +33,8 @@ final class Shapes {
   private static final PrecisionModel GRID = new PrecisionModel(1e4);
 
   static final GeometryFactory FACTORY = new GeometryFactory();
+
+  static final Geometry NOTHING = FACTORY.createPolygon();
 
   private Shapes() {}
 
@@ -83,7 +85,7 @@ final class Shapes {
 
   private static Geometry overlay(Geometry a, Geometry b, int operation) {
     try {
-      return OverlayNG.overlay(a, b, operation, new SnappingNoder(SNAP));
+      return OverlayNG.overlay(a, b, operation, new SnapNoder(SNAP));
     } catch (TopologyException | IllegalArgumentException e) {
       return OverlayNG.overlay(GeometryFixer.fix(a), GeometryFixer.fix(b), operation, GRID);
     }

@@ -48,20 +48,20 @@ public record Showing(
   }
 
   /**
-   * Everything of the kind in a view, one entry for each part and opening panel, in the scene's
+   * Everything of the kind in a scene, one entry for each part and opening panel, in the scene's
    * order. A part counts only where it lies behind the opening.
    *
-   * @param view of the same scene under the same look
+   * <p>Most parts are nowhere near their opening; only for those that are is it worked out what
+   * hides them.
    */
-  public static List<Showing> of(Scene scene, Look look, View view) {
-    Camera camera = Camera.of(look);
+  public static List<Showing> of(Scene scene, Look look) {
+    Sight sight = Sight.of(scene, look);
     List<Found> found = new ArrayList<>();
-    for (Placed opening : scene.parts()) {
-      if (!opening.panel().region().holes().isEmpty()) {
-        Surface frame = Surface.of(0, opening, camera);
-        for (Placed part : scene.parts()) {
-          if (part.piece().id().equals(opening.piece().id()) && !part.id().equals(opening.id())) {
-            find(frame, Surface.of(1, part, camera), view, found);
+    for (Surface frame : sight.surfaces()) {
+      if (!frame.part().panel().region().holes().isEmpty()) {
+        for (Surface own : sight.surfaces()) {
+          if (own != frame && own.part().piece().id().equals(frame.part().piece().id())) {
+            find(frame, own, sight, found);
           }
         }
       }
@@ -72,15 +72,13 @@ public record Showing(
   /** A part with the strips of it that show in an opening. */
   private record Found(Surface frame, Surface own, List<Polygon> strips) {}
 
-  private static void find(Surface frame, Surface own, View view, List<Found> found) {
-    if (frame.edgeOn() || own.edgeOn()) {
+  private static void find(Surface frame, Surface own, Sight sight, List<Found> found) {
+    if (frame.edgeOn() || own.edgeOn() || !own.opaque()) {
       return;
     }
     List<Polygon> strips = new ArrayList<>();
-    for (VisiblePolygon p : view.polygons()) {
-      if (p.kind() == VisiblePolygon.Kind.PAPER && p.part().equals(own.part().id())) {
-        strips.addAll(strips(frame, own, p.region()));
-      }
+    if (!strips(frame, own, Shapes.polygons(own.shape())).isEmpty()) {
+      strips.addAll(strips(frame, own, sight.visible(own)));
     }
     if (!strips.isEmpty()) {
       found.add(new Found(frame, own, strips));
@@ -136,20 +134,27 @@ public record Showing(
   }
 
   /** The parts of a visible region that lie behind an opening of the frame. */
-  private static List<Polygon> strips(Surface frame, Surface own, Region seen) {
-    Polygon region = polygon(seen);
+  private static List<Polygon> strips(Surface frame, Surface own, List<Polygon> seen) {
     Camera.Slope above = own.plane().minus(frame.plane());
     List<Polygon> out = new ArrayList<>();
     for (Ring hole : frame.part().panel().region().holes()) {
       Geometry opening = frame.picture(Region.of(hole));
-      for (Polygon strip : Shapes.polygons(Shapes.and(region, opening))) {
-        Point inside = strip.getInteriorPoint();
-        if (above.at(inside.getX(), inside.getY()) < -Tolerance.TOUCH_MM) {
-          out.add(strip);
+      for (Polygon region : seen) {
+        for (Polygon strip : common(region, opening)) {
+          Point inside = strip.getInteriorPoint();
+          if (above.at(inside.getX(), inside.getY()) < -Tolerance.TOUCH_MM) {
+            out.add(strip);
+          }
         }
       }
     }
     return out;
+  }
+
+  private static List<Polygon> common(Polygon a, Geometry b) {
+    return a.getEnvelopeInternal().intersects(b.getEnvelopeInternal())
+        ? Shapes.polygons(Shapes.and(a, b))
+        : List.of();
   }
 
   /** How far a region reaches in a direction of the piece, seen back on a plane. */

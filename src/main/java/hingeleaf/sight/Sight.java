@@ -7,32 +7,47 @@ import hingeleaf.geom.Box;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Vec2;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
-/** Looks at a scene: what of it is seen, as disjoint polygons and lines. */
+/**
+ * A scene looked at one way: what of it is seen, as disjoint polygons and lines.
+ *
+ * <p>The same sight can be asked again while parts come and go, as a card grows step by step; what
+ * an earlier answer has worked out is kept, so that it costs what is new in it. Not to be shared by
+ * threads.
+ */
 public final class Sight {
-  private final Marks marks;
   private final Camera camera;
   private final List<Surface> surfaces = new ArrayList<>();
-  private final Map<String, List<Patch>> glued = new HashMap<>();
+  private final Hiding hiding;
+  private final SeenRims rims;
+  private BitSet covered = new BitSet();
+  private Drawn drawn = new Drawn(new BitSet(), Set.of(), List.of());
+  private Silhouette silhouette = Silhouette.NONE;
 
-  private Sight(Scene scene, Look look, Marks marks) {
-    this.marks = marks;
+  private Sight(Scene scene, Look look) {
     this.camera = Camera.of(look);
     for (Placed part : scene.parts()) {
       surfaces.add(Surface.of(surfaces.size(), part, camera));
     }
-    for (Patch p : marks.glued()) {
-      glued.computeIfAbsent(p.piece() + "/" + p.panel(), k -> new ArrayList<>()).add(p);
-    }
+    this.hiding = new Hiding(surfaces);
+    this.rims = new SeenRims(surfaces.size());
+  }
+
+  /** A scene of which some parts at a time are to be looked at. */
+  public static Sight of(Scene scene, Look look) {
+    return new Sight(scene, look);
   }
 
   /** What is seen, nothing marked. */
@@ -46,21 +61,43 @@ public final class Sight {
    * @param marks pieces and patches that are not in the scene are passed over
    */
   public static View look(Scene scene, Look look, Marks marks) {
-    return new Sight(scene, look, marks).view();
+    return of(scene, look).view(p -> true, marks);
+  }
+
+  /** The placed panels as this sight has them before anything hides them. */
+  List<Surface> surfaces() {
+    return surfaces;
+  }
+
+  /** What is seen of one of them while all are there. */
+  List<Polygon> visible(Surface s) {
+    BitSet all = new BitSet();
+    all.set(0, surfaces.size());
+    return hiding.visible(s.index(), all);
   }
 
   /** What a part shows of itself: its polygons and where they stand from back to front. */
   private record Shown(boolean window, double depth, int index, List<VisiblePolygon> polygons) {}
 
-  private View view() {
-    Hiding hiding = new Hiding(surfaces);
+  /**
+   * What is seen while only some of the parts are there; the same as of a scene that keeps only
+   * them.
+   *
+   * @param which the parts that are there
+   * @param marks pieces and patches that are not in the scene are passed over
+   */
+  public View view(Predicate<Placed> which, Marks marks) {
+    BitSet there = new BitSet();
+    surfaces.stream().filter(s -> which.test(s.part())).forEach(s -> there.set(s.index()));
     List<List<Polygon>> visible = new ArrayList<>();
     List<Shown> shown = new ArrayList<>();
+    Marked marked = new Marked(marks);
     for (Surface s : surfaces) {
-      List<Polygon> left = hiding.visible(s.index());
+      List<Polygon> left =
+          there.get(s.index()) ? hiding.visible(s.index(), there) : List.<Polygon>of();
       visible.add(left);
       for (Polygon p : left) {
-        shown.add(show(s, p));
+        shown.add(show(s, p, marked));
       }
     }
     shown.sort(
@@ -68,16 +105,60 @@ public final class Sight {
             .thenComparing(Comparator.comparingDouble(Shown::depth).reversed())
             .thenComparingInt(Shown::index));
     List<VisiblePolygon> polygons = shown.stream().flatMap(s -> s.polygons.stream()).toList();
-    List<VisibleLine> lines = new Lines(surfaces, visible, hiding, marks).all();
+    List<VisibleLine> lines = lines(there, visible, marks);
     return new View(polygons, lines, box(polygons, lines));
   }
 
-  private Shown show(Surface s, Polygon p) {
+  /** The lines of the last view. */
+  private record Drawn(BitSet there, Set<String> fresh, List<VisibleLine> lines) {}
+
+  /** Lines do not depend on glue, so a piece that is glued twice is lined once. */
+  private List<VisibleLine> lines(BitSet there, List<List<Polygon>> visible, Marks marks) {
+    if (!drawn.there.equals(there) || !drawn.fresh.equals(marks.fresh())) {
+      Lines.Shown shown =
+          new Lines.Shown(listed(there), visible, hiding.creases(there), silhouette(there));
+      drawn = new Drawn(there, marks.fresh(), new Lines(surfaces, shown, marks).all(rims));
+    }
+    return drawn.lines;
+  }
+
+  /** What is marked, findable by panel. */
+  private static final class Marked {
+    private final Set<String> fresh;
+    private final Map<String, List<Patch>> glued = new HashMap<>();
+
+    Marked(Marks marks) {
+      this.fresh = marks.fresh();
+      for (Patch p : marks.glued()) {
+        glued.computeIfAbsent(p.piece() + "/" + p.panel(), k -> new ArrayList<>()).add(p);
+      }
+    }
+  }
+
+  private List<Surface> listed(BitSet which) {
+    return which.stream().mapToObj(surfaces::get).toList();
+  }
+
+  /** The silhouette of the parts that are there, grown from the last one where it can be. */
+  private Silhouette silhouette(BitSet there) {
+    BitSet gone = (BitSet) covered.clone();
+    gone.andNot(there);
+    Silhouette before = gone.isEmpty() ? silhouette : Silhouette.NONE;
+    BitSet fresh = (BitSet) there.clone();
+    if (gone.isEmpty()) {
+      fresh.andNot(covered);
+    }
+    covered = there;
+    silhouette = before.with(listed(fresh));
+    return silhouette;
+  }
+
+  private Shown show(Surface s, Polygon p, Marked marked) {
     boolean window = !s.opaque();
     Face face = s.face();
     List<VisiblePolygon> out = new ArrayList<>();
     var kind = window ? VisiblePolygon.Kind.WINDOW : VisiblePolygon.Kind.PAPER;
-    VisiblePolygon paper = polygon(s, p, kind, s.part().id(), s.colour(face));
+    VisiblePolygon paper = polygon(s, p, kind, s.part().id(), s.colour(face), marked);
     out.add(paper);
     Geometry whole = p;
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(p);
@@ -85,15 +166,15 @@ public final class Sight {
       if (ink.face() == face || window) {
         for (Region r : ink.regions()) {
           for (Polygon q : within(s, r, prepared, whole)) {
-            out.add(polygon(s, q, VisiblePolygon.Kind.INK, ink.name(), ink.colour()));
+            out.add(polygon(s, q, VisiblePolygon.Kind.INK, ink.name(), ink.colour(), marked));
           }
         }
       }
     }
-    for (Patch patch : glued.getOrDefault(s.part().id(), List.of())) {
+    for (Patch patch : marked.glued.getOrDefault(s.part().id(), List.of())) {
       if (patch.face() == face) {
         for (Polygon q : within(s, patch.area(), prepared, whole)) {
-          out.add(polygon(s, q, VisiblePolygon.Kind.GLUE, s.part().id(), s.colour(face)));
+          out.add(polygon(s, q, VisiblePolygon.Kind.GLUE, s.part().id(), s.colour(face), marked));
         }
       }
     }
@@ -111,7 +192,7 @@ public final class Sight {
   }
 
   private VisiblePolygon polygon(
-      Surface s, Polygon p, VisiblePolygon.Kind kind, String part, String colour) {
+      Surface s, Polygon p, VisiblePolygon.Kind kind, String part, String colour, Marked marked) {
     Region region = Shapes.region(p);
     Point inside = p.getInteriorPoint();
     Vec2 at = new Vec2(inside.getX(), inside.getY());
@@ -127,7 +208,7 @@ public final class Sight {
         -camera.height(camera.unproject(at, nearness)),
         Math.abs(s.facing()),
         colour,
-        marks.fresh().contains(s.part().piece().id()));
+        marked.fresh.contains(s.part().piece().id()));
   }
 
   private static Box box(List<VisiblePolygon> polygons, List<VisibleLine> lines) {

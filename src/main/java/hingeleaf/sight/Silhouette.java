@@ -11,18 +11,28 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /** The area that all panels together cover, and its outline. */
 final class Silhouette {
+  static final Silhouette NONE = new Silhouette(Shapes.NOTHING);
+
+  private final Geometry area;
   private final List<Polygon> covered;
   private final Outline outline;
 
-  Silhouette(List<Surface> surfaces) {
-    this.covered = Shapes.polygons(union(surfaces));
+  private Silhouette(Geometry area) {
+    this.area = area;
+    this.covered = Shapes.polygons(area);
     this.outline = new Outline(covered);
   }
 
-  private static Geometry union(List<Surface> surfaces) {
+  /** The silhouette of these and more surfaces. */
+  Silhouette with(List<Surface> more) {
+    Geometry all = union(area, more);
+    return all == area ? this : new Silhouette(all);
+  }
+
+  private static Geometry union(Geometry before, List<Surface> surfaces) {
     List<Geometry> shapes = new ArrayList<>(surfaces.stream().map(Surface::shape).toList());
     shapes.sort(Comparator.comparingDouble(Geometry::getArea).reversed());
-    Geometry all = Shapes.FACTORY.createPolygon();
+    Geometry all = before;
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(all);
     for (Geometry shape : shapes) {
       if (!shape.isEmpty() && !prepared.covers(shape)) {

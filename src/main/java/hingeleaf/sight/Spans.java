@@ -33,6 +33,9 @@ record Spans(List<Span> parts) {
 
   /** The union of intervals in any order; what lies outside 0 to 1 is cut off. */
   static Spans union(List<Span> any) {
+    if (any.isEmpty()) {
+      return NONE;
+    }
     List<Span> sorted = new ArrayList<>(any);
     sorted.sort(Comparator.comparingDouble(Span::from).thenComparingDouble(Span::to));
     List<Span> out = new ArrayList<>();
@@ -93,12 +96,18 @@ record Spans(List<Span> parts) {
   }
 
   Spans plus(Spans o) {
+    if (o.parts.isEmpty() || parts.isEmpty()) {
+      return parts.isEmpty() ? o : this;
+    }
     List<Span> all = new ArrayList<>(parts);
     all.addAll(o.parts);
     return union(all);
   }
 
   Spans minus(Spans o) {
+    if (o.parts.isEmpty() || parts.isEmpty()) {
+      return this;
+    }
     List<Span> out = new ArrayList<>();
     for (Span s : parts) {
       double from = s.from;
@@ -116,7 +125,7 @@ record Spans(List<Span> parts) {
   }
 
   Spans and(Spans o) {
-    return minus(whole().minus(o));
+    return parts.isEmpty() || o.parts.isEmpty() ? NONE : minus(whole().minus(o));
   }
 
   boolean isEmpty() {

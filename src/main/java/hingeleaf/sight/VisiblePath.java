@@ -35,25 +35,24 @@ public record VisiblePath(
   }
 
   /** What lines must share to be joined. */
-  private record Sort(
-      VisibleLine.Kind kind, VisibleLine.Stroke stroke, String part, String name, boolean fresh) {
-    static Sort of(VisibleLine l) {
-      return new Sort(l.kind(), l.stroke(), l.part(), l.name(), l.fresh());
-    }
+  private static List<Object> sort(VisibleLine l) {
+    return List.of(l.kind(), l.stroke(), l.part(), l.name(), l.fresh());
   }
 
   /** Joins lines into paths, in the order in which each sort first comes. */
   static List<VisiblePath> chain(Collection<VisibleLine> lines) {
-    Map<Sort, List<Segment>> sorts = new LinkedHashMap<>();
+    Map<List<Object>, List<VisibleLine>> sorts = new LinkedHashMap<>();
     for (VisibleLine l : lines) {
-      sorts.computeIfAbsent(Sort.of(l), k -> new ArrayList<>()).add(l.at());
+      sorts.computeIfAbsent(sort(l), k -> new ArrayList<>()).add(l);
     }
     List<VisiblePath> out = new ArrayList<>();
-    sorts.forEach((sort, segments) -> chain(sort, segments, out));
+    for (List<VisibleLine> same : sorts.values()) {
+      chain(same.get(0), same.stream().map(VisibleLine::at).toList(), out);
+    }
     return out;
   }
 
-  private static void chain(Sort sort, List<Segment> segments, List<VisiblePath> out) {
+  private static void chain(VisibleLine like, List<Segment> segments, List<VisiblePath> out) {
     Map<Vec2, Segment> byStart = new HashMap<>();
     Set<Vec2> ends = new HashSet<>();
     for (Segment s : segments) {
@@ -63,16 +62,16 @@ public record VisiblePath(
     Set<Segment> used = new HashSet<>();
     for (Segment s : segments) {
       if (!ends.contains(s.from())) {
-        follow(sort, s, byStart, used, out);
+        follow(like, s, byStart, used, out);
       }
     }
     for (Segment s : segments) {
-      follow(sort, s, byStart, used, out);
+      follow(like, s, byStart, used, out);
     }
   }
 
   private static void follow(
-      Sort sort,
+      VisibleLine like,
       Segment first,
       Map<Vec2, Segment> byStart,
       Set<Segment> used,
@@ -91,7 +90,7 @@ public record VisiblePath(
       }
       out.add(
           new VisiblePath(
-              points, closed, sort.kind, sort.stroke, sort.part, sort.name, sort.fresh));
+              points, closed, like.kind(), like.stroke(), like.part(), like.name(), like.fresh()));
     }
   }
 }

@@ -126,4 +126,28 @@ class OverlayTest {
       assertThat(Overlay.area(Overlay.difference(a, b))).isCloseTo(a.area() - and, within(0.003));
     }
   }
+
+  @Test
+  void coarser_movesNoLineFurtherThanItSays() {
+    Region ring = new Region(Shapes.circle(120), List.of(Shapes.circle(80)));
+    Region coarse = Overlay.coarser(ring, 0.08);
+    int before = ring.outer().points().size() + ring.holes().get(0).points().size();
+    int after = coarse.outer().points().size() + coarse.holes().get(0).points().size();
+    assertThat(after).isLessThan(before * 2 / 3).isGreaterThan(20);
+    coarse.outer().points().forEach(p -> assertThat(p.length()).isCloseTo(60, within(0.011)));
+    for (int i = 0; i < coarse.outer().points().size(); i++) {
+      Vec2 a = coarse.outer().points().get(i);
+      Vec2 b = coarse.outer().points().get((i + 1) % coarse.outer().points().size());
+      assertThat(60 - a.plus(b).times(0.5).length()).isLessThan(0.08 + 0.01);
+    }
+  }
+
+  @Test
+  void coarser_keepsWhatWouldBeLost() {
+    Region pierced = new Region(Ring.rectangle(0, 0, 10, 10), List.of(Shapes.circle(0.4)));
+    Region moved =
+        new Region(
+            Ring.rectangle(0, 0, 10, 10), List.of(pierced.holes().get(0).moved(new Vec2(5, 5))));
+    assertThat(Overlay.coarser(moved, 3)).isEqualTo(moved);
+  }
 }

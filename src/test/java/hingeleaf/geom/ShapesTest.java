@@ -103,4 +103,31 @@ class ShapesTest {
     assertThatThrownBy(() -> Shapes.rounded(80, 60, 31))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  /** Reference: the centroid of the JTS Topology Suite, a library for general use. */
+  @Test
+  void centroid_agreesWithTheLibrarys() {
+    Region pierced =
+        new Region(
+            Ring.rectangle(3, 5, 90, 60),
+            java.util.List.of(
+                Shapes.circle(20).moved(new Vec2(30, 30)), Ring.rectangle(60, 10, 80, 50)));
+    var factory = new org.locationtech.jts.geom.GeometryFactory();
+    var polygon =
+        factory.createPolygon(
+            factory.createLinearRing(corners(pierced.outer())),
+            pierced.holes().stream()
+                .map(h -> factory.createLinearRing(corners(h)))
+                .toArray(org.locationtech.jts.geom.LinearRing[]::new));
+    var expected = polygon.getCentroid();
+    assertThat(pierced.centroid().x()).isCloseTo(expected.getX(), within(1e-9));
+    assertThat(pierced.centroid().y()).isCloseTo(expected.getY(), within(1e-9));
+  }
+
+  private static org.locationtech.jts.geom.Coordinate[] corners(Ring ring) {
+    var c = new java.util.ArrayList<org.locationtech.jts.geom.Coordinate>();
+    ring.points().forEach(p -> c.add(new org.locationtech.jts.geom.Coordinate(p.x(), p.y())));
+    c.add(c.get(0).copy());
+    return c.toArray(org.locationtech.jts.geom.Coordinate[]::new);
+  }
 }

@@ -23,9 +23,7 @@ class CaseATest {
 
   private static List<Showing> showing(Stacks stack, Look look) {
     Scene scene = stack.scene();
-    return Showing.of(scene, look, Sight.look(scene, look)).stream()
-        .filter(s -> s.part().contains("tab"))
-        .toList();
+    return Showing.of(scene, look).stream().filter(s -> s.part().contains("tab")).toList();
   }
 
   private static double onTab(double edge, double eyeX, double eyeZ) {

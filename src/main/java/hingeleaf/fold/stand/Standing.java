@@ -8,9 +8,6 @@ import hingeleaf.card.Rest;
 import hingeleaf.fold.Budget;
 import hingeleaf.fold.Linkage;
 import hingeleaf.geom.Rigid;
-import hingeleaf.geom.Ring;
-import hingeleaf.geom.Triangles;
-import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +42,7 @@ public final class Standing {
       Panel p = made.panels().get(i);
       double grammage = made.card().piece(p.piece()).stock().grammage();
       mass[i] = p.region().area() * grammage * 1e-6;
-      centre[i] = p.made().apply(centroid(p));
+      centre[i] = p.made().apply(p.region().centroid());
     }
   }
 
@@ -54,28 +51,6 @@ public final class Standing {
    */
   public static Stand of(MadeCard made, @Nullable Rest rest) {
     return new Standing(made).stand(rest);
-  }
-
-  /** Centroid of a region by its triangles. */
-  private static Vec2 centroid(Panel p) {
-    double[] t = Triangles.of(p.region());
-    double area = 0;
-    double x = 0;
-    double y = 0;
-    for (int i = 0; i < t.length; i += 6) {
-      double a =
-          Math.abs(
-              new Ring(
-                      List.of(
-                          new Vec2(t[i], t[i + 1]),
-                          new Vec2(t[i + 2], t[i + 3]),
-                          new Vec2(t[i + 4], t[i + 5])))
-                  .area());
-      area += a;
-      x += a * (t[i] + t[i + 2] + t[i + 4]) / 3;
-      y += a * (t[i + 1] + t[i + 3] + t[i + 5]) / 3;
-    }
-    return new Vec2(x / area, y / area);
   }
 
   private Vec3 centre(@Nullable Posed posed) {

@@ -2,6 +2,7 @@ package hingeleaf.paper.pack;
 
 import hingeleaf.card.Face;
 import hingeleaf.geom.Vec2;
+import hingeleaf.measure.Decimal;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.measure.Unit;
 import hingeleaf.pack.Mass;
@@ -17,12 +18,10 @@ import hingeleaf.paper.figure.ScoreChart;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.ScoreChart.Row;
 import hingeleaf.plan.ScoreChart.Setting;
-import hingeleaf.sight.Sight;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -49,7 +48,7 @@ final class FrontPage {
     all.add(new Block.Heading(1, pack.title()));
     Drawing picture =
         CardPicture.of(
-            SeenCard.of(Sight.look(pack.scene(), StepPictures.front())),
+            SeenCard.of(pack.aslant()),
             "the made card",
             CardPicture.Manner.COLOUR,
             62,
@@ -113,22 +112,20 @@ final class FrontPage {
 
   /** As scales of the maker's country show it. */
   static String grams(double g, MakerUnits units) {
-    return units.unit() == Unit.IN
-        ? least(g / OUNCE_G, "0.01", "%.2f oz")
-        : least(g, "0.1", "%.1f g");
+    return units.unit() == Unit.IN ? least(g / OUNCE_G, 2, " oz") : least(g, 1, " g");
   }
 
   /** What the scales do not show is not nothing. */
-  private static String least(double value, String least, String format) {
-    boolean seen = value <= 0 || value >= Double.parseDouble(least) / 2;
-    String unit = format.substring(format.indexOf(' '));
-    return seen ? String.format(Locale.ROOT, format, value) : "under " + least + unit;
+  private static String least(double value, int places, String unit) {
+    double least = Math.pow(10, -places);
+    boolean seen = value <= 0 || value >= least / 2;
+    return (seen ? Decimal.fixed(value, places) : "under " + Decimal.fixed(least, places)) + unit;
   }
 
   static String hours(double minutes) {
     return minutes < 90
         ? Math.round(minutes) + " minutes"
-        : String.format(Locale.ROOT, "%.1f hours", minutes / 60);
+        : Decimal.fixed(minutes / 60, 1) + " hours";
   }
 
   /** Embossed pieces are cut larger first: said where their size is read. */

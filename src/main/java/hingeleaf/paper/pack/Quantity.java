@@ -1,8 +1,8 @@
 package hingeleaf.paper.pack;
 
+import hingeleaf.measure.Decimal;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.measure.Unit;
-import java.util.Locale;
 
 /** How much of something, in the units in which a maker buys it. */
 final class Quantity {
@@ -34,6 +34,6 @@ final class Quantity {
   }
 
   private static String decimals(double value, int places) {
-    return String.format(Locale.ROOT, "%." + places + "f", value);
+    return Decimal.fixed(value, places);
   }
 }

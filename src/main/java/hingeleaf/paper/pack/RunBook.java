@@ -1,5 +1,6 @@
 package hingeleaf.paper.pack;
 
+import hingeleaf.measure.Decimal;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.pack.Consumption;
 import hingeleaf.pack.Pack;
@@ -11,7 +12,6 @@ import hingeleaf.paper.book.BookStyle;
 import hingeleaf.plan.RunSheet;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The run sheet of a batch. */
 final class RunBook {
@@ -130,7 +130,7 @@ final class RunBook {
   }
 
   private static String minutes(double m) {
-    return String.format(Locale.ROOT, "%.1f min", m);
+    return Decimal.fixed(m, 1) + " min";
   }
 
   private void uses(List<Block> all) {

@@ -9,9 +9,11 @@ import hingeleaf.paper.figure.Cells;
 import hingeleaf.paper.figure.SheetFigure;
 import hingeleaf.plan.SheetWork;
 import hingeleaf.sheet.Cut;
+import hingeleaf.sheet.CutTree;
 import hingeleaf.sheet.PlannedSheet;
 import hingeleaf.sheet.SheetStock;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +47,7 @@ final class SheetChapter {
     List<Cells.Cell> cells = new ArrayList<>();
     for (SheetWork need : pack.sheets()) {
       if (need.plan().isPresent()) {
-        alike(need).forEach((sheet, n) -> cells.add(cell(need, sheet, n)));
+        alike(need).forEach(same -> cells.add(cell(need, same.get(0), same.size())));
       } else {
         all.add(
             Block.Paragraph.of(
@@ -78,16 +80,26 @@ final class SheetChapter {
     return parts.isEmpty() ? "what the lists say" : String.join(", ", parts);
   }
 
-  /** Sheets that are cut alike, counted. */
-  private static Map<PlannedSheet, Integer> alike(SheetWork need) {
-    Map<Object, PlannedSheet> first = new LinkedHashMap<>();
-    Map<PlannedSheet, Integer> counts = new LinkedHashMap<>();
+  /** Sheets that are cut alike, together. */
+  private static Collection<List<PlannedSheet>> alike(SheetWork need) {
+    Map<List<Long>, List<PlannedSheet>> alike = new LinkedHashMap<>();
     for (PlannedSheet s : need.plan().map(p -> p.sheets()).orElse(List.of())) {
-      List<Object> key = List.of(s.stock(), s.tree());
-      PlannedSheet known = first.computeIfAbsent(key, k -> s);
-      counts.merge(known, 1, Integer::sum);
+      List<Long> cuts = new ArrayList<>(List.of((long) s.stock()));
+      spell(s.tree(), cuts);
+      alike.computeIfAbsent(cuts, k -> new ArrayList<>()).add(s);
     }
-    return counts;
+    return alike.values();
+  }
+
+  /** A cut tree as a row of numbers; equal for equal trees only. */
+  private static void spell(CutTree tree, List<Long> out) {
+    out.addAll(List.of(tree.w(), tree.h()));
+    if (tree instanceof CutTree.Split split) {
+      out.addAll(List.of(-1L, (long) split.axis().ordinal(), (long) split.parts().size()));
+      split.parts().forEach(p -> spell(p, out));
+    } else {
+      out.add(tree instanceof CutTree.Piece p ? 2L * p.piece() + (p.rotated() ? 1 : 0) : -2L);
+    }
   }
 
   private Cells.Cell cell(SheetWork need, PlannedSheet sheet, int count) {

@@ -34,11 +34,10 @@ final class StepChapter {
                 + FrontPage.unitWord(pack.inputs().wants().units())
                 + "."));
     StepPictures pictures = new StepPictures(pack, width, fonts);
-    // Each step is drawn by itself; drawn side by side they keep their order.
-    all.addAll(
-        pack.work().steps().parallelStream()
-            .map(step -> new Block.Numbered(step.number(), body(step, pictures.of(step))))
-            .toList());
+    // In their order, for each picture goes on from the one before.
+    for (Step step : pack.work().steps()) {
+      all.add(new Block.Numbered(step.number(), body(step, pictures.of(step))));
+    }
   }
 
   private static List<Block> body(Step step, Optional<Drawing> drawing) {

@@ -9,6 +9,7 @@ import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Region;
+import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Vec2;
 import hingeleaf.pack.Pack;
@@ -25,6 +26,7 @@ import hingeleaf.plan.CutList;
 import hingeleaf.plan.Step;
 import hingeleaf.sight.Look;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +36,9 @@ import java.util.Set;
 final class StepPictures {
   /** How far along its way to flat a card is drawn, so that its layers still show. */
   private static final double NEARLY_FLAT = 0.86;
+
+  private static final Look FRONT = Look.turned(Math.toRadians(24), Math.toRadians(18));
+  private static final Look BEHIND = Look.turned(Math.PI - Math.toRadians(28), Math.toRadians(22));
 
   private static final double SWING = 16;
   private static final double LEAST_SWING = 0.5;
@@ -53,11 +58,15 @@ final class StepPictures {
   private final Pack pack;
   private final double width;
   private final Fonts fonts;
+  private final CardViews views;
+  private final Posed still;
 
   StepPictures(Pack pack, double width, Fonts fonts) {
     this.pack = pack;
     this.width = width;
     this.fonts = fonts;
+    this.views = new CardViews(pack);
+    this.still = still(pack);
   }
 
   /** The drawing; empty for a step that has nothing to show. */
@@ -230,9 +239,10 @@ final class StepPictures {
     cells.add(placed(glues(step)));
     Set<String> soFar = soFar(step);
     if (soFar.size() > 1 && soFar.contains(first.a().piece())) {
-      Look look = first.b().face() == Face.FRONT ? front() : behind();
-      CardScene scene = new CardScene(pack, soFar, Set.copyOf(step.pieces()), List.of());
-      cells.add(new Cell(scene.drawing(made(), look, width * 0.32, TALL), "the card so far"));
+      Look look = first.b().face() == Face.FRONT ? FRONT : BEHIND;
+      var wanted = new CardViews.Wanted(soFar, Set.copyOf(step.pieces()), List.of());
+      Drawing d = views.drawing(wanted, made(), look, width * 0.32, TALL);
+      cells.add(new Cell(d, "the card so far"));
     }
     return cells;
   }
@@ -253,7 +263,7 @@ final class StepPictures {
             ? Optional.empty()
             : new FoldPicture(pack, id).profile(width * 0.6);
     profile.ifPresent(d -> cells.add(new Cell(d, id + ", seen from its end")));
-    cells.add(cell(Set.of(id), List.of(), made(), behind(), id + ", from behind"));
+    cells.add(cell(Set.of(id), List.of(), made(), BEHIND, id + ", from behind"));
     return cells;
   }
 
@@ -276,17 +286,17 @@ final class StepPictures {
             Set.of(g.a().piece()),
             List.of(g.a()),
             made(),
-            behind ? behind() : front(),
+            behind ? BEHIND : FRONT,
             g.a().piece() + (behind ? ", from behind" : "") + ": glue on the hatched tab");
     Posed pose = flat ? nearlyFlat() : made();
     String words = flat ? "pressed flat (drawn a little open)" : "set on the edge";
-    Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, front(), words);
+    Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, FRONT, words);
     return List.of(glue, flat ? swung(then, g.a().piece(), pose) : then);
   }
 
   /** The same with an arrow above it that says which way the new layer goes over. */
   private Cell swung(Cell cell, String piece, Posed flat) {
-    Vec2 way = Swing.of(pack.made(), flat, piece, front());
+    Vec2 way = Swing.of(pack.made(), flat, piece, FRONT);
     if (way.length() < LEAST_SWING) {
       return cell;
     }
@@ -304,12 +314,12 @@ final class StepPictures {
     List<Cell> cells = new ArrayList<>();
     Set<String> all = new LinkedHashSet<>();
     pack.card().pieces().forEach(p -> all.add(p.id()));
-    cells.add(cell(all, Set.of(), List.of(), made(), front(), "standing"));
+    cells.add(cell(all, Set.of(), List.of(), made(), FRONT, "standing"));
     if (pack.best() >= 0) {
       Rest best = pack.flats().states().get(pack.best());
       String size = units().size(best.width(), best.height());
-      CardScene scene = new CardScene(pack, all, Set.of(), List.of());
-      Drawing flat = scene.pressed(best.posed(), Look.straightOn(), width * 0.4, TALL);
+      var wanted = new CardViews.Wanted(all, Set.of(), List.of());
+      Drawing flat = views.pressed(wanted, best.posed(), Look.straightOn(), width * 0.4, TALL);
       cells.add(new Cell(flat, "flat: " + size));
     }
     return cells;
@@ -321,9 +331,9 @@ final class StepPictures {
 
   private Cell cell(
       Set<String> shown, Set<String> fresh, List<Patch> glued, Posed pose, Look look, String say) {
-    CardScene scene = new CardScene(pack, shown, fresh, glued);
+    var wanted = new CardViews.Wanted(shown, fresh, glued);
     double wide = width * (glued.isEmpty() ? 0.4 : TAB_WIDE);
-    return new Cell(scene.drawing(pose, look, wide, TALL), say);
+    return new Cell(views.drawing(wanted, pose, look, wide, TALL), say);
   }
 
   /** Pieces that hang together with the card's root once this step is done. */
@@ -357,23 +367,13 @@ final class StepPictures {
         passage -> List.of());
   }
 
-  static Look front() {
-    return Look.turned(Math.toRadians(24), Math.toRadians(18));
-  }
-
-  private static Look behind() {
-    return Look.turned(Math.PI - Math.toRadians(28), Math.toRadians(22));
-  }
-
   private Posed made() {
-    return pack.wayToBestRest().isEmpty() ? still() : pack.wayToBestRest().get(0);
+    return pack.wayToBestRest().isEmpty() ? still : pack.wayToBestRest().get(0);
   }
 
-  private Posed still() {
-    int n = pack.made().panels().size();
-    List<hingeleaf.geom.Rigid> none =
-        java.util.Collections.nCopies(n, hingeleaf.geom.Rigid.IDENTITY);
-    return new Posed(none, List.of(), 0);
+  private static Posed still(Pack pack) {
+    return new Posed(
+        Collections.nCopies(pack.made().panels().size(), Rigid.IDENTITY), List.of(), 0);
   }
 
   private Posed nearlyFlat() {
@@ -383,7 +383,7 @@ final class StepPictures {
   /** The card so far on its way to its best rest, 0 made to 1 flat. */
   private Posed along(double share) {
     List<Posed> way = pack.wayToBestRest();
-    return way.isEmpty() ? still() : way.get((int) Math.floor((way.size() - 1) * share));
+    return way.isEmpty() ? still : way.get((int) Math.floor((way.size() - 1) * share));
   }
 
   private hingeleaf.measure.MakerUnits units() {

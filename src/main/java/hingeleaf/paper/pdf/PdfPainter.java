@@ -27,6 +27,11 @@ final class PdfPainter implements Mark.Painter, AutoCloseable {
   private final PdfFaces faces;
   private @Nullable Ink ink;
 
+  /** What the page is set to, so that it is told only what changes; null where it is not known. */
+  private @Nullable Pen pen;
+
+  private @Nullable String fill;
+
   /** The spot colours of the layer that is being painted. */
   private record Ink(Step step, double darkest, PDSeparation main, PDSeparation accent) {
     PDColor of(String hex) {
@@ -50,33 +55,61 @@ final class PdfPainter implements Mark.Painter, AutoCloseable {
         new Ink(step, darkness(step.colour()), steps.colour(step, false), steps.colour(step, true));
     to.beginMarkedContent(COSName.OC, steps.group(step));
     to.saveGraphicsState();
+    forget();
     to.setGraphicsStateParameters(steps.overprint());
     layer.marks().forEach(m -> m.paint(this));
     to.restoreGraphicsState();
+    forget();
     to.endMarkedContent();
     ink = null;
   }
 
   @Override
   public void stroke(Mark.Stroke s) {
-    Pen pen = s.pen();
     write(
         () -> {
-          to.setStrokingColor(colour(pen.colour()));
-          to.setLineWidth(pt(pen.width()));
-          to.setLineCapStyle(pen.round() && pen.dash().isEmpty() ? 1 : 0);
-          to.setLineJoinStyle(pen.round() ? 1 : 0);
-          to.setLineDashPattern(dash(pen), 0);
+          take(s.pen());
           lay(s.path());
           to.stroke();
         });
+  }
+
+  private void take(Pen next) throws IOException {
+    Pen last = pen;
+    if (last == next) {
+      return;
+    }
+    if (last == null || !last.colour().equals(next.colour())) {
+      to.setStrokingColor(colour(next.colour()));
+    }
+    if (last == null || last.width() != next.width()) {
+      to.setLineWidth(pt(next.width()));
+    }
+    if (last == null || last.round() != next.round() || !last.dash().equals(next.dash())) {
+      to.setLineCapStyle(next.round() && next.dash().isEmpty() ? 1 : 0);
+      to.setLineJoinStyle(next.round() ? 1 : 0);
+      to.setLineDashPattern(dash(next), 0);
+    }
+    pen = next;
+  }
+
+  private void dip(String colour) throws IOException {
+    if (!colour.equals(fill)) {
+      to.setNonStrokingColor(colour(colour));
+      fill = colour;
+    }
+  }
+
+  private void forget() {
+    pen = null;
+    fill = null;
   }
 
   @Override
   public void fill(Mark.Fill f) {
     write(
         () -> {
-          to.setNonStrokingColor(colour(f.colour()));
+          dip(f.colour());
           lay(f.path());
           to.fillEvenOdd();
         });
@@ -99,8 +132,8 @@ final class PdfPainter implements Mark.Painter, AutoCloseable {
     double y = t.at().y() - back * Math.sin(t.turn());
     write(
         () -> {
+          dip(t.colour());
           to.beginText();
-          to.setNonStrokingColor(colour(t.colour()));
           to.setFont(faces.face(t.weight()), pt(t.size()));
           to.setTextMatrix(Matrix.getRotateInstance(t.turn(), pt(x), pt(y)));
           to.showText(set);
@@ -118,6 +151,7 @@ final class PdfPainter implements Mark.Painter, AutoCloseable {
           to.clip();
           w.marks().forEach(m -> m.paint(this));
           to.restoreGraphicsState();
+          forget();
         });
   }
 

@@ -26,6 +26,11 @@ import java.util.function.Consumer;
 public final class SheetPlanner {
   private static final int ROUND = 2_000;
   private static final int MOST_TIDY = 300;
+  private static final long MOST_TRIALS = 2_000;
+
+  /** Tidying takes a like share of small and of large efforts. */
+  private static final long STEPS_PER_TRIAL = 50;
+
   private static final long RECOMBINE = 16_000;
   private static final long FIRST = 6_000;
   private static final long WORK = 60_000_000L;
@@ -158,7 +163,8 @@ public final class SheetPlanner {
   private Outcome finish(Search search) {
     List<Layout> best = search.best();
     if (task.count <= MOST_TIDY) {
-      int trials = stop.getAsBoolean() ? 200 : 2_000;
+      long worth = Math.min(MOST_TRIALS, effort.steps() / STEPS_PER_TRIAL);
+      int trials = stop.getAsBoolean() ? 200 : (int) worth;
       BooleanSupplier still = stop.getAsBoolean() ? () -> false : stop;
       best =
           Tidy.improve(task, effort.seed(), best, l -> CutOrder.of(l, 1).settings(), trials, still);
