@@ -7,6 +7,7 @@ import hingeleaf.geom.Segment;
 import hingeleaf.stock.Grain;
 import hingeleaf.stock.Stock;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A flat piece as it is cut: the one truth that all else reads.
@@ -22,6 +23,7 @@ import java.util.List;
  * @param scores fold lines
  * @param labels names of the panels between the scores; every panel has one
  * @param inks what is printed on it
+ * @param embossing what is pressed into it, before it is scored; empty for a plain piece
  * @param origin path in the design from which it comes
  */
 public record Piece(
@@ -34,12 +36,28 @@ public record Piece(
     List<Score> scores,
     List<Label> labels,
     List<Ink> inks,
+    Optional<Embossing> embossing,
     String origin) {
   public Piece {
     slits = List.copyOf(slits);
     scores = List.copyOf(scores);
     labels = List.copyOf(labels);
     inks = List.copyOf(inks);
+  }
+
+  /** A plain piece: nothing is pressed into it. */
+  public Piece(
+      String id,
+      String name,
+      Stock stock,
+      Grain grain,
+      Region shape,
+      List<Segment> slits,
+      List<Score> scores,
+      List<Label> labels,
+      List<Ink> inks,
+      String origin) {
+    this(id, name, stock, grain, shape, slits, scores, labels, inks, Optional.empty(), origin);
   }
 
   /** A piece with no score: one panel, named like the piece. */
@@ -79,6 +97,17 @@ public record Piece(
   }
 
   public Piece withInks(List<Ink> more) {
-    return new Piece(id, name, stock, grain, shape, slits, scores, labels, more, origin);
+    return new Piece(id, name, stock, grain, shape, slits, scores, labels, more, embossing, origin);
+  }
+
+  public Piece embossed(Embossing pressed) {
+    return new Piece(
+        id, name, stock, grain, shape, slits, scores, labels, inks, Optional.of(pressed), origin);
+  }
+
+  /** How thick a panel is: its paper, and what a pattern pressed into it adds, mm. */
+  public double thickness(String panel) {
+    return stock.thickness()
+        + embossing.filter(e -> e.panel().equals(panel)).map(Embossing::raises).orElse(0.0);
   }
 }

@@ -3,6 +3,10 @@ package hingeleaf.design;
 /** Forms of what every card may carry, whatever its structure: mats, cut-outs, words, windows. */
 public final class Attachments {
   private static final double LARGEST = 1000;
+
+  /** The key by which a part asks for an embossing folder. */
+  public static final String EMBOSS = "emboss";
+
   private static final String[] FACES = {
     "front: the face that looks at the reader", "back: the face that looks away"
   };
@@ -34,6 +38,7 @@ public final class Attachments {
                   "how much of the panel shows round the mat, where its size is left out")
               .usually("1 mm", "1/16 in"),
           raisedBy("0 mm"),
+          emboss(),
           seen("any"));
 
   /** A loose ornament. */
@@ -53,6 +58,7 @@ public final class Attachments {
           FormField.number("turned", Range.from(-360, 360), "degrees", "turned anticlockwise")
               .usually("0"),
           raisedBy("0 mm"),
+          emboss(),
           seen("all"));
 
   /** A line of lettering. */
@@ -124,6 +130,12 @@ public final class Attachments {
     return FormField.point(
             "at", LARGEST, "how far right of and above the panel's middle its own middle sits")
         .usually("[0, 0]");
+  }
+
+  /** What presses a pattern into a part; every form of a part that can be pressed has it. */
+  public static FormField emboss() {
+    return FormField.reference(
+        EMBOSS, "an embossing folder of the bench", "a pattern pressed into it; left out: plain");
   }
 
   private static FormField raisedBy(String usual) {

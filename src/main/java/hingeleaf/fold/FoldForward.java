@@ -257,7 +257,7 @@ public final class FoldForward {
         panel.region().holes().stream()
             .map(h -> h.points().stream().map(pose::apply).toList())
             .toList(),
-        piece.stock().thickness());
+        piece.thickness(panel.name()));
   }
 
   private static Joint hinge(Piece piece, PanelLayout.Fold f, int first, Rigid[] poses) {

@@ -27,8 +27,8 @@ public record MakerUnits(Unit unit, Length step) {
 
   /**
    * A length with its unit: {@code 7 1/2 in}, {@code 185 mm}, {@code 18.5 cm}; where it is not on a
-   * step, the nearest step and how far the true length is from it: {@code about 5 11/16 in (0.4 mm
-   * less)} is 0.4 mm less than 5 11/16 in.
+   * step, the nearest step and how far the true length is from it: {@code about 5 11/16 in (0.016
+   * in less)} is 0.016 in less than 5 11/16 in.
    */
   public String text(double mm) {
     String near = number(mm) + " " + unit.word();
@@ -78,13 +78,16 @@ public record MakerUnits(Unit unit, Length step) {
     return step.times(steps);
   }
 
+  /** In the maker's own unit: whoever works in inches has no millimetres on the ruler. */
   private String rest(double mm) {
     double error = mm - nearest(mm).mm();
-    double size = Math.abs(error);
-    int places = unit == Unit.IN && size >= 0.1 ? 1 : 2;
-    BigDecimal shown = BigDecimal.valueOf(size).setScale(places, RoundingMode.HALF_UP);
-    String amount = shown.signum() == 0 ? "under 0.01" : trimmed(shown);
-    return amount + " mm " + (error < 0 ? "less" : "more");
+    boolean inch = unit == Unit.IN;
+    double size = Math.abs(error) / (inch ? Unit.IN.mm().toDouble() : 1);
+    BigDecimal shown = BigDecimal.valueOf(size).setScale(inch ? 3 : 2, RoundingMode.HALF_UP);
+    String least = inch ? "under 0.001" : "under 0.01";
+    return (shown.signum() == 0 ? least : trimmed(shown))
+        + (inch ? " in " : " mm ")
+        + (error < 0 ? "less" : "more");
   }
 
   private static String mixed(Rational inches) {

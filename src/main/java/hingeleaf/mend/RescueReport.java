@@ -9,7 +9,10 @@ import hingeleaf.pack.Pack;
 import hingeleaf.pack.Postage;
 import hingeleaf.post.PostWords;
 import hingeleaf.post.Wrap;
+import hingeleaf.sight.Look;
 import hingeleaf.sight.Seen;
+import hingeleaf.sight.Sight;
+import hingeleaf.sight.View;
 import hingeleaf.sight.VisiblePolygon;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -170,11 +173,12 @@ final class RescueReport {
   /** How much of each part is seen, foreshortened: a side seen nearly edge-on is next to none. */
   private static Map<String, Double> shares(Pack pack) {
     Map<String, Double> facing = new HashMap<>();
-    for (VisiblePolygon p : pack.front().polygons()) {
+    View front = Sight.look(pack.scene(), Look.straightOn());
+    for (VisiblePolygon p : front.polygons()) {
       facing.merge(p.part(), p.facing(), Math::max);
     }
     Map<String, Double> shares = new LinkedHashMap<>();
-    for (Seen s : Seen.of(pack.scene(), pack.front())) {
+    for (Seen s : Seen.of(pack.scene(), front)) {
       shares.put(s.part(), s.share() * facing.getOrDefault(s.part(), 0.0));
     }
     return shares;

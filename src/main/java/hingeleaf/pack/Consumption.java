@@ -2,16 +2,16 @@ package hingeleaf.pack;
 
 import hingeleaf.card.Card;
 import hingeleaf.card.Join;
-import hingeleaf.geom.Box;
+import hingeleaf.measure.MakerUnits;
 import hingeleaf.plan.CutList;
+import hingeleaf.plan.FoamPads;
+import hingeleaf.plan.GlueUse;
 import hingeleaf.stock.Bench;
-import hingeleaf.stock.Foam;
 import hingeleaf.stock.Glue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * What one card uses up beside its papers.
@@ -44,11 +44,11 @@ public record Consumption(List<Use> uses, double knifeMm) {
     }
   }
 
-  static Consumption of(Card card, CutList cuts, Bench bench) {
+  static Consumption of(Card card, CutList cuts, Bench bench, MakerUnits units) {
     Map<String, Use> uses = new LinkedHashMap<>();
     for (Join j : card.joins()) {
       if (j instanceof Join.Glue g) {
-        add(uses, g.raisedBy() > 0 ? foam(g, bench) : glue(g, bench));
+        add(uses, g.raisedBy() > 0 ? foam(g, bench, units) : glue(g, bench));
       }
     }
     return new Consumption(new ArrayList<>(uses.values()), knife(cuts));
@@ -59,27 +59,27 @@ public record Consumption(List<Use> uses, double knifeMm) {
   }
 
   private static Use glue(Join.Glue g, Bench bench) {
-    Optional<Glue> known = bench.glue(g.glue());
-    double area = g.a().area().area();
-    if (known.isEmpty()) {
-      return new Use(g.glue(), area / 100, "cm2", 0, 0);
+    GlueUse use = GlueUse.of(g, bench);
+    if (use.glue().isEmpty()) {
+      return new Use(g.glue(), use.covered() / 100, "cm2", 0, 0);
     }
-    Glue glue = known.get();
-    if (glue.kind() == Glue.Kind.TAPE) {
-      Box box = g.a().area().box();
-      double length = Math.max(box.width(), box.height());
-      double rows = Math.max(1, Math.floor(Math.min(box.width(), box.height()) / glue.width()));
-      return new Use(
-          glue.title(), length * Math.min(2, rows) / 1000, "m", glue.packSize(), glue.price());
-    }
-    return new Use(glue.title(), area * glue.usedPerM2() / 1e6, "g", glue.packSize(), glue.price());
+    Glue glue = use.glue().get();
+    return glue.kind() == Glue.Kind.TAPE
+        ? new Use(glue.title(), use.length() / 1000, "m", glue.packSize(), glue.price())
+        : new Use(
+            glue.title(),
+            use.covered() * glue.usedPerM2() / 1e6,
+            "g",
+            glue.packSize(),
+            glue.price());
   }
 
-  private static Use foam(Join.Glue g, Bench bench) {
-    double area = g.a().area().area() / 100;
-    Optional<Foam> foam = bench.foamFor(g.raisedBy());
-    return foam.map(f -> new Use(f.title(), area, "cm2", f.packArea() / 100, f.price()))
-        .orElse(new Use("foam " + g.raisedBy() + " mm", area, "cm2", 0, 0));
+  private static Use foam(Join.Glue g, Bench bench, MakerUnits units) {
+    FoamPads pads = FoamPads.of(g, bench);
+    double area = pads.used() / 100;
+    return pads.foam()
+        .map(f -> new Use(f.title(), area, "cm2", f.packArea() / 100, f.price()))
+        .orElse(new Use("foam " + units.fine(g.raisedBy()), area, "cm2", 0, 0));
   }
 
   private static double knife(CutList cuts) {

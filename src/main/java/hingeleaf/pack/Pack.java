@@ -135,7 +135,8 @@ public final class Pack {
     this.posting = new Kept<>(this::post);
     this.sheets = new Kept<>(() -> sheets(in.wants().copies()));
     this.runSheets = new Kept<>(() -> sheets(run().made()));
-    this.consumption = new Kept<>(() -> Consumption.of(card(), cuts(), in.bench()));
+    this.consumption =
+        new Kept<>(() -> Consumption.of(card(), cuts(), in.bench(), in.wants().units()));
     this.price = new Kept<>(() -> Priced.of(this));
     this.problems = new Kept<>(this::find);
   }

@@ -1,6 +1,7 @@
 package hingeleaf.pack;
 
 import hingeleaf.finding.Problem;
+import hingeleaf.plan.RunSheet;
 import hingeleaf.plan.SheetWork;
 import hingeleaf.plan.WorkPlan;
 import hingeleaf.price.Costs;
@@ -85,7 +86,7 @@ public record Priced(
   }
 
   private static BigDecimal minutes(WorkPlan work, int copies) {
-    return rounded(work.hands() * copies, 1);
+    return rounded(RunSheet.minutes(work, copies), 1);
   }
 
   private static List<SheetUse> sheets(Pack pack) {

@@ -20,6 +20,7 @@ public final class LineKey {
     MOUNTAIN("mountain fold: bend away from you"),
     VALLEY("valley fold: bend towards you"),
     FLAT("scored, stays flat"),
+    EMBOSS("embossed within this line, before scoring"),
     GLUE("glue on this face"),
     JOIN("lay the next sheet's marks on these");
 
@@ -63,6 +64,7 @@ public final class LineKey {
       case MOUNTAIN -> List.of(new Mark.Stroke(line, Pen.MOUNTAIN));
       case VALLEY -> List.of(new Mark.Stroke(line, Pen.VALLEY));
       case FLAT -> List.of(new Mark.Stroke(line, Pen.FLAT));
+      case EMBOSS -> List.of(new Mark.Stroke(line, Pen.PRESSED));
       case JOIN -> Target.at(new Vec2(x + SAMPLE / 2, y), 2);
       case GLUE -> {
         Ring box = Ring.rectangle(x, y - 1.6, x + SAMPLE, y + 1.6);

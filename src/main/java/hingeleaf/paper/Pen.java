@@ -27,6 +27,9 @@ public record Pen(double width, List<Double> dash, String colour, boolean round)
   /** A score that stays flat in the made card. */
   public static final Pen FLAT = dashed(0.35, Look.ACCENT, 3, 9);
 
+  /** Round a pattern: dashes of their own, longer gaps than a fold's. */
+  public static final Pen PRESSED = dashed(0.18, "#7a5c2e", 6, 6);
+
   public static final Pen GLUE = solid(0.13, "#9c9fa1");
   public static final Pen DIMENSION = solid(0.18, Look.QUIET);
 

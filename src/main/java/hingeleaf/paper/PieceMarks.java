@@ -59,6 +59,13 @@ public final class PieceMarks {
     return List.of(new Layer(Step.GLUING, marks));
   }
 
+  /** Where a pattern is pressed, outlined; empty for a plain piece. */
+  public static List<Layer> embossing(SeenPiece piece) {
+    List<Mark> marks = new ArrayList<>();
+    piece.pressed().forEach(r -> marks.add(new Mark.Stroke(Path.of(r), Pen.PRESSED)));
+    return marks.isEmpty() ? List.of() : List.of(new Layer(Step.EMBOSSING, marks));
+  }
+
   private static void add(Map<Step, List<Mark>> marks, Step step, Mark mark) {
     marks.computeIfAbsent(step, s -> new ArrayList<>()).add(mark);
   }

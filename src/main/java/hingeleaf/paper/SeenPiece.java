@@ -1,11 +1,14 @@
 package hingeleaf.paper;
 
+import hingeleaf.card.Embossing;
 import hingeleaf.card.Face;
 import hingeleaf.card.Label;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Overlay;
 import hingeleaf.geom.Region;
+import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
 import hingeleaf.stock.Grain;
@@ -18,6 +21,7 @@ import java.util.function.UnaryOperator;
  *
  * @param glue areas of this face that take glue
  * @param inks what is printed on this face
+ * @param pressed where a pattern is pressed into it, within its outline; seen on both faces
  */
 public record SeenPiece(
     Piece piece,
@@ -30,6 +34,7 @@ public record SeenPiece(
     List<Label> labels,
     List<Region> glue,
     List<SeenInk> inks,
+    List<Region> pressed,
     Grain grain) {
   /**
    * A score on this face.
@@ -47,6 +52,7 @@ public record SeenPiece(
     labels = List.copyOf(labels);
     glue = List.copyOf(glue);
     inks = List.copyOf(inks);
+    pressed = List.copyOf(pressed);
   }
 
   /**
@@ -85,7 +91,17 @@ public record SeenPiece(
             .filter(i -> i.face() == face)
             .map(i -> new SeenInk(i.regions().stream().map(r -> r.map(place)).toList(), i.colour()))
             .toList(),
+        pressed(piece).stream().map(r -> r.map(place)).toList(),
         piece.grain());
+  }
+
+  private static List<Region> pressed(Piece piece) {
+    return piece
+        .embossing()
+        .map(Embossing::plates)
+        .map(b -> Region.of(Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY())))
+        .map(r -> Overlay.intersection(piece.shape(), r))
+        .orElse(List.of());
   }
 
   /** The same piece turned a quarter anticlockwise on the table. */
@@ -106,6 +122,7 @@ public record SeenPiece(
         inks.stream()
             .map(i -> new SeenInk(i.regions().stream().map(r -> r.map(turn)).toList(), i.colour()))
             .toList(),
+        pressed.stream().map(r -> r.map(turn)).toList(),
         switch (grain) {
           case WIDTH -> Grain.HEIGHT;
           case HEIGHT -> Grain.WIDTH;

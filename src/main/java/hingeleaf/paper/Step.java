@@ -7,6 +7,7 @@ package hingeleaf.paper;
 public enum Step {
   /** No processing step: an ordinary drawing. */
   PLAIN("", "", "Drawing", Look.INK),
+  EMBOSSING("Structural", "Embossing", "Pressed by the embossing folder", "#7a5c2e"),
   GLUING("Structural", "Gluing", "Glue here", "#8a8d90"),
 
   /** The groove goes into the face that is drawn: a mountain fold seen on that face. */

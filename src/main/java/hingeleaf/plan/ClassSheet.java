@@ -105,7 +105,7 @@ public record ClassSheet(
   /** Blades and long drying stay out of the class. */
   private static boolean atHome(Step s) {
     return switch (s.kind()) {
-      case CUT, OPEN, EMBOSS -> true;
+      case CUT, SHAPE, BLANK, EMBOSS, OPEN -> true;
       case MAT, WINDOW -> s.dries() > 0;
       case SCORE, WRITE, FOLD, CUT_OUT, GLUE_TAB, CLOSE_FLAT, MOVING, FINISH, CHECK -> false;
     };

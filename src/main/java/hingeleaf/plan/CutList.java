@@ -1,5 +1,6 @@
 package hingeleaf.plan;
 
+import hingeleaf.card.Embossing;
 import hingeleaf.card.Piece;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Ring;
@@ -33,8 +34,16 @@ public record CutList(List<Line> lines) {
    * @param pieces ids of the identical pieces, at least one
    * @param piece one of them
    * @param openings of one piece
+   * @param blankWidth what is cut first, mm: the piece's own width, or more where it is embossed
+   *     and trimmed afterwards
+   * @param blankHeight likewise
    */
-  public record Line(List<String> pieces, Piece piece, List<Opening> openings) {
+  public record Line(
+      List<String> pieces,
+      Piece piece,
+      List<Opening> openings,
+      double blankWidth,
+      double blankHeight) {
     public Line {
       pieces = List.copyOf(pieces);
       openings = List.copyOf(openings);
@@ -50,6 +59,30 @@ public record CutList(List<Line> lines) {
       return n == 1
           ? pieces.get(0)
           : String.join(", ", pieces.subList(0, n - 1)) + " and " + pieces.get(n - 1);
+    }
+
+    /** Whether a pattern is pressed into it, so that it is cut larger first. */
+    public boolean embossed() {
+      return piece.embossing().isPresent();
+    }
+
+    /**
+     * Where a pattern lies on the blank: origin at the blank's lower left corner, cut off at its
+     * edges; empty for a plain piece.
+     */
+    public Optional<Box> pressed() {
+      double x = (blankWidth - piece.width()) / 2 - piece.box().minX();
+      double y = (blankHeight - piece.height()) / 2 - piece.box().minY();
+      return piece
+          .embossing()
+          .map(Embossing::plates)
+          .map(
+              b ->
+                  new Box(
+                      Math.max(0, b.minX() + x),
+                      Math.max(0, b.minY() + y),
+                      Math.min(blankWidth, b.maxX() + x),
+                      Math.min(blankHeight, b.maxY() + y)));
     }
 
     /** Whether the outline is a plain rectangle, which a trimmer cuts. */
@@ -85,9 +118,20 @@ public record CutList(List<Line> lines) {
     for (List<Piece> same : alike.values()) {
       Piece one = same.get(0);
       List<Opening> openings = one.apertures().stream().map(r -> opening(one, r, bench)).toList();
-      lines.add(new Line(same.stream().map(Piece::id).toList(), one, openings));
+      lines.add(line(same, openings, bench.trimmer().step()));
     }
     return new CutList(lines);
+  }
+
+  private static Line line(List<Piece> same, List<Opening> openings, double mark) {
+    Piece one = same.get(0);
+    boolean larger = one.embossing().isPresent();
+    return new Line(
+        same.stream().map(Piece::id).toList(),
+        one,
+        openings,
+        larger ? Embossing.blank(one.width(), mark) : one.width(),
+        larger ? Embossing.blank(one.height(), mark) : one.height());
   }
 
   /** What must agree for two pieces to be cut as one kind; names and print may differ. */
@@ -96,6 +140,7 @@ public record CutList(List<Line> lines) {
     all.add(p.shape().outer().points());
     p.shape().holes().forEach(h -> all.add(h.points()));
     p.scores().forEach(s -> all.addAll(List.of(s.name(), s.at(), s.made())));
+    p.embossing().ifPresent(e -> all.addAll(List.of(e.folder(), e.plates())));
     return all;
   }
 

@@ -4,9 +4,11 @@ import hingeleaf.card.Card;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.Piece;
+import hingeleaf.geom.Box;
+import hingeleaf.geom.Ring;
 import hingeleaf.measure.MakerUnits;
+import hingeleaf.measure.Unit;
 import hingeleaf.stock.Bench;
-import hingeleaf.stock.Foam;
 import hingeleaf.stock.Glue;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -38,57 +40,85 @@ final class GlueWords {
   Step fix(List<Join.Glue> glues) {
     Join.Glue first = glues.get(0);
     Piece base = card.piece(first.b().piece());
-    List<String> lines = new ArrayList<>();
-    List<String> parts = new ArrayList<>();
+    Set<String> hows = new LinkedHashSet<>();
     Set<String> tools = new LinkedHashSet<>();
     double hands = 0;
     double dries = 0;
     for (Join.Glue g : glues) {
       Piece part = card.piece(g.a().piece());
-      String with = with(g, part);
-      parts.add(Says.called(part));
-      tools.add(tool(g, part));
-      lines.add(
-          Says.called(part)
-              + ": "
-              + with
-              + "; set it "
-              + Says.place(card, g, units)
-              + rises(g, part));
+      hows.add(how(g));
+      tools.add(tool(g));
       boolean quick = g.raisedBy() > 0 || part.stock().clear();
       hands += quick ? 2 : 1 + glue(g).holdMinutes();
       dries = Math.max(dries, quick ? 0 : glue(g).dryMinutes());
     }
+    boolean alike = glues.size() > 1 && hows.size() == 1;
     return Step.loose(
         kind(glues),
         glues.stream().map(g -> g.a().piece()).toList(),
         glues.stream().map(Join.Glue::id).toList(),
-        "Fix " + Says.names(parts, "parts") + " on " + Says.called(base),
+        "Fix "
+            + Says.quoted(glues.stream().map(g -> g.a().piece()).toList(), "parts")
+            + " on "
+            + Says.called(base),
         (first.b().face() == Face.FRONT
                 ? "On the good face of " + Says.called(base)
                 : "Turn " + Says.called(base) + " over left to right and work on its plain back")
-            + ". Measure from the edges of its panel, or mark through the gluing mask.",
-        lines,
-        window(glues)
-            ? "no edge of the window touches a score, and the window laps its opening by "
-                + Says.near(5, units)
-                + " all round."
-            : checkPlace(glues.get(0)),
+            + ". Measure from the edges of its panel, or mark through the gluing mask."
+            + (alike ? " For each: " + hows.iterator().next() + "." : ""),
+        glues.stream().map(g -> placing(g, alike)).toList(),
+        window(glues) ? checkWindow(first) : checkPlace(first),
         List.copyOf(tools),
         hands,
         dries);
+  }
+
+  /** What holds a part, and how high it then stands. */
+  private String how(Join.Glue g) {
+    Piece part = card.piece(g.a().piece());
+    String stands =
+        g.raisedBy() > 0 ? "; it then stands " + units.fine(height(g, part)) + " high" : "";
+    return with(g, part) + stands;
+  }
+
+  private String placing(Join.Glue g, boolean toldForAll) {
+    String part = Says.called(card.piece(g.a().piece())) + ": ";
+    String set = Says.place(card, g, units);
+    return toldForAll
+        ? part + set + "."
+        : part + how(g) + ". Set it " + set + " of " + Says.called(card.piece(g.b().piece())) + ".";
   }
 
   private String checkPlace(Join.Glue g) {
     var spot = Says.spot(card, g);
     return Says.called(card.piece(g.a().piece()))
         + " is straight: "
-        + units.text(Math.abs(spot.minY()))
+        + units.rounded(Math.abs(spot.minY()))
         + (spot.minY() < -1e-9 ? " past" : " from")
         + " the lower edge at both its ends.";
   }
 
-  private static Step.Kind kind(List<Join.Glue> glues) {
+  /** How far a window laps its opening where it laps it least. */
+  private String checkWindow(Join.Glue g) {
+    Box outer = g.a().area().box();
+    double lap = Double.POSITIVE_INFINITY;
+    for (Ring hole : g.a().area().holes()) {
+      Box o = hole.box();
+      double across = Math.min(o.minX() - outer.minX(), outer.maxX() - o.maxX());
+      lap =
+          Math.min(
+              lap, Math.min(across, Math.min(o.minY() - outer.minY(), outer.maxY() - o.maxY())));
+    }
+    return "no edge of the window touches a score"
+        + (Double.isFinite(lap)
+            ? ", and it laps its opening by " + Says.near(lap, units) + " or more all round."
+            : ".");
+  }
+
+  private Step.Kind kind(List<Join.Glue> glues) {
+    if (window(glues)) {
+      return Step.Kind.WINDOW;
+    }
     return glues.stream().anyMatch(g -> g.raisedBy() > 0) ? Step.Kind.CUT_OUT : Step.Kind.MAT;
   }
 
@@ -98,12 +128,21 @@ final class GlueWords {
 
   private String with(Join.Glue g, Piece part) {
     if (g.raisedBy() > 0) {
-      return foam(g.raisedBy()) + " on its back, kept " + Says.near(2, units) + " inside its edge";
-    }
-    if (part.stock().clear()) {
-      return "double-sided tape round its edge, clear of opening and folds";
+      return foam(FoamPads.of(g, bench));
     }
     Glue glue = glue(g);
+    if (part.stock().clear()) {
+      String tape = glue.kind() == Glue.Kind.TAPE ? glue.title() : "double-sided tape";
+      return tape + " round its edge, clear of opening and folds";
+    }
+    if (glue.kind() == Glue.Kind.TAPE) {
+      return glue.title()
+          + " once round the edge of its "
+          + Says.face(g.a())
+          + ", "
+          + Says.near(2, units)
+          + " inside, pressed down";
+    }
     return glue.title()
         + " thinly on its "
         + Says.face(g.a())
@@ -114,30 +153,42 @@ final class GlueWords {
   }
 
   /** How a part is raised, by what the bench has. */
-  private String foam(double raisedBy) {
-    Optional<Foam> exact =
-        bench.foams().stream().filter(f -> Math.abs(f.thickness() - raisedBy) < 0.05).findFirst();
-    if (exact.isPresent()) {
-      return exact.get().title();
+  private String foam(FoamPads pads) {
+    String what =
+        pads.foam()
+            .map(f -> (pads.layers() == 2 ? "two layers of " : "") + f.title())
+            .orElse("foam or card scraps " + units.fine(pads.thickness()) + " thick");
+    String inside = Says.near(FoamPads.INSIDE_MM, units) + " inside its edge";
+    if (!pads.strips()) {
+      return what
+          + " on its back, "
+          + (pads.pads().size() == 1 ? "one pad" : pads.pads().size() + " pads")
+          + " cut to its shape"
+          + (pads.inside() > 0 ? ", " + inside : ", for it is narrow, up to its edge");
     }
-    Optional<Foam> half =
-        bench.foams().stream()
-            .filter(f -> Math.abs(2 * f.thickness() - raisedBy) < 0.1)
-            .findFirst();
-    return half.map(f -> "two layers of " + f.title())
-        .orElse("foam or card scraps " + units.fine(raisedBy) + " thick");
+    return what
+        + " on its back in "
+        + Says.count(pads.pads().size(), "strip")
+        + " "
+        + Says.near(pads.width(), units)
+        + " wide, "
+        + tape(pads.length())
+        + " of tape in all, "
+        + inside;
   }
 
-  private String rises(Join.Glue g, Piece part) {
-    return g.raisedBy() > 0 ? "; it then stands " + units.fine(height(g, part)) + " high." : ".";
+  /** A length to cut off a roll: rounded up, for nobody measures it finely. */
+  private String tape(double mm) {
+    double step = units.unit() == Unit.IN ? 25.4 / 4 : 5;
+    return units.text(Math.ceil(mm / step) * step);
   }
 
   private static double height(Join.Glue g, Piece part) {
-    return g.raisedBy() + part.stock().thickness();
+    return g.raisedBy() + part.thickness(g.a().panel());
   }
 
-  private String tool(Join.Glue g, Piece part) {
-    return g.raisedBy() > 0 ? "foam" : part.stock().clear() ? "double-sided tape" : glue(g).title();
+  private String tool(Join.Glue g) {
+    return g.raisedBy() > 0 ? "foam" : glue(g).title();
   }
 
   /** The first tab, in register; the layer still stands open. */
@@ -185,6 +236,12 @@ final class GlueWords {
         stay
             ? "Set its fold along the " + Says.edge(g, behind) + " of " + Says.called(behind)
             : "Set it " + Says.place(card, g, units);
+    String dry =
+        glue.dryMinutes() > 0
+            ? " Plain paper under what must stay free, then "
+                + Says.minutes(glue.dryMinutes())
+                + " under a weight."
+            : "";
     return Step.loose(
         Step.Kind.GLUE_TAB,
         List.of(p.id()),
@@ -195,13 +252,16 @@ final class GlueWords {
             + " "
             + where
             + (g.b().face() == Face.FRONT ? "" : ", on its plain back")
-            + ", and press for "
+            + ", and press the tab for "
             + Says.minutes(glue.holdMinutes())
-            + ".",
+            + "."
+            + dry,
         List.of(),
         stay
             ? "it swings about its fold both ways; crease it back as well."
-            : "the leaf opens and shuts and rubs on nothing.",
+            : "its tab lies level over its whole "
+                + units.text(longSide(g))
+                + "; the leaf opens and shuts and rubs on nothing.",
         List.of(glue.title()),
         1 + glue.holdMinutes(),
         glue.dryMinutes());
@@ -242,8 +302,12 @@ final class GlueWords {
         .orElse(glue.title() + " cut down to " + units.text(tab - TAPE_CLEAR_MM) + " wide");
   }
 
-  /** A further tab, closed in the flat pose, where it falls. */
-  Step closeFlat(Join.Glue g, List<Join.Glue> raisedBehind) {
+  /**
+   * A further tab, closed in the flat pose, where it falls.
+   *
+   * @param toldBefore whether an earlier step said why
+   */
+  Step closeFlat(Join.Glue g, List<Join.Glue> raisedBehind, boolean toldBefore) {
     Piece p = card.piece(g.a().piece());
     Piece behind = card.piece(g.b().piece());
     Glue glue = glue(g);
@@ -255,7 +319,8 @@ final class GlueWords {
             + Says.called(p)
             + " over onto "
             + Says.called(behind)
-            + ", as one closes a book; press along the "
+            + (toldBefore ? "" : ", as one closes a book")
+            + "; press along the "
             + Says.edge(g, behind)
             + " for "
             + Says.minutes(glue.holdMinutes())
@@ -273,7 +338,9 @@ final class GlueWords {
         List.of(p.id()),
         List.of(g.id()),
         "Close " + Says.called(p) + " flat on its " + Says.spoken(g.a().panel()),
-        "The second tab is never pressed standing, over empty air.",
+        toldBefore
+            ? "Flat, as before."
+            : "The second tab is never pressed standing, over empty air.",
         lines,
         "pulled up, "
             + Says.called(p)

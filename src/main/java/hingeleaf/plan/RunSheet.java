@@ -1,6 +1,5 @@
 package hingeleaf.plan;
 
-import hingeleaf.card.Piece;
 import hingeleaf.measure.MakerUnits;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,6 +11,12 @@ import java.util.stream.Collectors;
 /**
  * How a batch is made: not card after card, but step after step, with one setting for all pieces
  * that share it.
+ *
+ * <p>Minutes of a step on n cards = setting, once, + n times the rest. Setting is a share of a
+ * single card's minutes (common practice, no source): half of a cut or a score is measuring and
+ * setting the stop, a third of an opening, a placing or a pressing is measuring or lying right,
+ * which a jig or a mask does for all; folding, writing, gluing and cutting by a template take every
+ * card as long as the first.
  *
  * @param copies good cards wanted
  * @param made cards begun, so that enough are good
@@ -51,11 +56,14 @@ public record RunSheet(
   /**
    * One step done on all cards.
    *
-   * @param hands minutes for the whole batch
+   * @param set minutes that are spent once, on the stop, jig or mask
+   * @param each minutes that every card then takes
+   * @param hands minutes for the whole batch: {@code set} and {@code each} for every card begun
    * @param dries minutes that each card lies
    * @param lying how many cards lie drying at once, when the next is begun while the last dries
    */
-  public record Round(int step, String title, double hands, double dries, int lying) {}
+  public record Round(
+      int step, String title, double set, double each, double hands, double dries, int lying) {}
 
   /** Minutes of work on all cards. */
   public double hands() {
@@ -73,20 +81,46 @@ public record RunSheet(
     int made = (int) Math.ceil(copies * (1 + SPOILAGE) - 1e-9);
     List<Round> rounds = new ArrayList<>();
     for (Step s : work.steps()) {
-      double each = Math.max(s.hands(), 0.25);
-      int lying = s.dries() > 0 ? (int) Math.min(made, Math.ceil(s.dries() / each)) : 0;
-      rounds.add(new Round(s.number(), s.title(), s.hands() * made, s.dries(), lying));
+      rounds.add(round(s, made));
     }
     return new RunSheet(
         copies, made, cutting(cuts, units, made), jigs(cuts, scores, units, made), rounds);
+  }
+
+  private static Round round(Step s, int made) {
+    double set = s.hands() * setting(s.kind());
+    double each = s.hands() - set;
+    double next = Math.max(each, 0.25);
+    int lying = s.dries() > 0 ? (int) Math.min(made, Math.ceil(s.dries() / next)) : 0;
+    return new Round(s.number(), s.title(), set, each, minutes(s, made), s.dries(), lying);
+  }
+
+  /** The share of a step's minutes that a batch spends once. */
+  private static double setting(Step.Kind kind) {
+    return switch (kind) {
+      case CUT, BLANK, SCORE -> 1.0 / 2;
+      case EMBOSS, OPEN, WINDOW, MAT, CUT_OUT -> 1.0 / 3;
+      case SHAPE, WRITE, FOLD, GLUE_TAB, CLOSE_FLAT, MOVING, FINISH, CHECK -> 0;
+    };
+  }
+
+  /** Minutes of work that a step takes on some cards, set up once; for one card the plan's own. */
+  public static double minutes(Step step, int cards) {
+    double set = step.hands() * setting(step.kind());
+    return set + cards * (step.hands() - set);
+  }
+
+  /** Minutes of work that all steps take on some cards, each set up once. */
+  public static double minutes(WorkPlan work, int cards) {
+    return work.steps().stream().mapToDouble(s -> minutes(s, cards)).sum();
   }
 
   /** Rectangles by size, the most wanted first; then what templates give. */
   private static List<Cutting> cutting(CutList cuts, MakerUnits units, int made) {
     Map<String, List<CutList.Line>> bySize = new LinkedHashMap<>();
     for (CutList.Line l : cuts.lines()) {
-      Piece p = l.piece();
-      String size = l.rectangular() ? units.size(p.width(), p.height()) : "by template";
+      boolean sized = l.rectangular() || l.embossed();
+      String size = sized ? units.size(l.blankWidth(), l.blankHeight()) : "by template";
       bySize.computeIfAbsent(size, k -> new ArrayList<>()).add(l);
     }
     List<Cutting> rows = new ArrayList<>();

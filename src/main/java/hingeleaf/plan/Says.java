@@ -29,6 +29,11 @@ final class Says {
         : String.join(", ", names.subList(0, n - 1)) + " and " + names.get(n - 1);
   }
 
+  /** The same with every name set off, for titles: “far”, “middle” and “near”. */
+  static String quoted(List<String> names, String many) {
+    return names(names.stream().map(n -> "“" + n + "”").toList(), many);
+  }
+
   /** A paper without what its title adds in brackets. */
   static String paper(Stock stock) {
     return stock.title().replaceAll(" \\([^()]*\\)$", "");
@@ -111,8 +116,7 @@ final class Says {
     return beyond(spot.minX(), "left", units)
         + " and "
         + beyond(spot.minY(), "lower", units)
-        + " edge of "
-        + called(card.piece(g.b().piece()));
+        + " edge";
   }
 
   /**
@@ -134,7 +138,12 @@ final class Says {
 
   private static String beyond(double distance, String side, MakerUnits units) {
     return distance < -1e-9
-        ? "reaching " + units.text(-distance) + " past the " + side
-        : units.text(Math.max(0, distance)) + " from the " + side;
+        ? "reaching " + placed(-distance, units) + " past the " + side
+        : placed(Math.max(0, distance), units) + " from the " + side;
+  }
+
+  /** Where a hand sets a part: what is left over from the nearest mark is less than it can do. */
+  static String placed(double mm, MakerUnits units) {
+    return (units.exact(mm) ? "" : "about ") + units.rounded(mm);
   }
 }

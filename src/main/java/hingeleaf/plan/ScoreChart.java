@@ -16,7 +16,7 @@ import java.util.Optional;
  *
  * <p>The groove of a score is on the outside of its fold and the bead inside: a mountain is scored
  * with the front up, a valley with the back up. Turned over left to right, a score that stood at x
- * stands at the width less x.
+ * stands at the width less x; one that stood at a height stays there.
  *
  * @param rows one for each line of the cut list that has scores
  */
@@ -45,6 +45,11 @@ public record ScoreChart(List<Row> rows) {
     public boolean turnsOver() {
       return settings.stream().anyMatch(s -> s.up() == Face.BACK)
           && settings.stream().anyMatch(s -> s.up() == Face.FRONT);
+    }
+
+    /** Whether the scoring board has a groove for every score. */
+    public boolean grooved() {
+      return settings.stream().allMatch(s -> s.groove().isPresent());
     }
 
     public boolean doubleScored() {
@@ -99,7 +104,8 @@ public record ScoreChart(List<Row> rows) {
     }
     double width = upright ? box.width() : box.height();
     double fromLeft = upright ? s.from().x() - box.minX() : s.from().y() - box.minY();
-    double at = up == Face.FRONT ? fromLeft : width - fromLeft;
+    // Turned over left to right the lower edge stays where it is.
+    double at = up == Face.FRONT || level ? fromLeft : width - fromLeft;
     return new Setting(score, up, at, level, groove(at, bench));
   }
 

@@ -111,12 +111,11 @@ public record SheetOrder(Stock stock, SheetJob job, boolean priced) {
   }
 
   private static SheetPiece piece(CutList.Line line, Batch batch, boolean several) {
-    Box box = line.piece().box();
     String name = several ? batch.title() + ": " + line.names() : line.names();
     return new SheetPiece(
         name,
-        outside(box.width()),
-        outside(box.height()),
+        outside(line.blankWidth()),
+        outside(line.blankHeight()),
         (long) line.quantity() * batch.copies(),
         true,
         grain(line.piece().grain()));

@@ -36,6 +36,10 @@ public record Step(
   /** Sorts of work, in the order in which they would come if nothing else decided. */
   public enum Kind {
     CUT,
+    /** Cut by a template, with knife or scissors. */
+    SHAPE,
+    /** Cut larger than wanted, to be embossed and then trimmed. */
+    BLANK,
     EMBOSS,
     OPEN,
     SCORE,

@@ -28,6 +28,7 @@ final class Words {
   private static final double DIE_MINUTES = 1;
   private static final double SCORE_MINUTES = 0.4;
   private static final double FOLD_MINUTES = 0.25;
+  private static final double INK_MINUTES = 5;
 
   private final Bench bench;
   private final MakerUnits units;
@@ -66,7 +67,11 @@ final class Words {
         ids(lines),
         List.of(),
         "Cut " + what,
-        "With the " + where + ", the larger size first and all pieces of one size at one setting:",
+        "With the "
+            + where
+            + (alike.size() > 1
+                ? ", the larger size first and all pieces of one size at one setting:"
+                : count(lines) > 1 ? ", all at one setting:" : ":"),
         told,
         sizes.size() == 1
             ? "every one of your pieces now measures " + sizes.iterator().next() + "."
@@ -81,8 +86,8 @@ final class Words {
     int n = count(same);
     String grain =
         switch (p.grain()) {
-          case WIDTH -> ", grain along the " + units.number(p.width());
-          case HEIGHT -> ", grain along the " + units.number(p.height());
+          case WIDTH -> ", grain along the " + units.rounded(p.width()) + " side";
+          case HEIGHT -> ", grain along the " + units.rounded(p.height()) + " side";
           case ANY -> "";
         };
     return Says.count(n, "piece")
@@ -111,7 +116,7 @@ final class Words {
           Says.listed(line.pieces())
               + ": "
               + Says.count(line.quantity(), "piece")
-              + " from "
+              + (line.embossed() ? " from its embossed blank of " : " from ")
               + Says.paper(p.stock())
               + ", "
               + units.size(p.width(), p.height())
@@ -119,10 +124,10 @@ final class Words {
               + (p.stock().clear() && line.rectangular() ? ", a plain rectangle." : "."));
     }
     return Step.loose(
-        Step.Kind.CUT,
+        Step.Kind.SHAPE,
         ids(lines),
         List.of(),
-        "Cut " + Says.names(ids(lines), "small parts"),
+        "Cut " + Says.quoted(ids(lines), "small parts"),
         "From their pages in templates.pdf, printed at 100 %; knife or small scissors, turning the"
             + " paper and not the blade."
             + (count(lines) > 4 ? " Pencil each one's name on its back:" : ""),
@@ -134,33 +139,29 @@ final class Words {
   }
 
   Step open(List<CutList.Line> lines) {
-    List<String> how = new ArrayList<>();
     Set<String> tools = new LinkedHashSet<>();
     double minutes = 0;
     for (CutList.Line line : lines) {
       for (CutList.Opening o : line.openings()) {
-        String tool = o.die().map(d -> "die " + d.label()).orElse("knife");
-        how.add(Says.names(line.pieces(), "frames") + ": " + opening(o) + "; " + tool + ".");
-        tools.add(tool);
+        tools.add(tool(o));
         minutes += (o.die().isPresent() ? DIE_MINUTES : KNIFE_MINUTES) * line.quantity();
       }
       if (!line.piece().slits().isEmpty()) {
-        how.add(
-            Says.names(line.pieces(), "pieces")
-                + ": "
-                + slits(line.piece())
-                + ", cut through and nothing taken out; knife.");
         tools.add("knife");
         minutes += KNIFE_MINUTES * line.quantity();
       }
     }
+    List<String> how = new ArrayList<>();
+    lines.forEach(l -> opened(l, tools.size() > 1, how));
     return Step.loose(
         Step.Kind.OPEN,
         ids(lines),
         List.of(),
         how.size() == 1 ? "Cut the opening" : "Cut the openings",
-        "While the pieces are flat, good face up. Measure to the edge of the opening; where a knife"
-            + " cuts, mark from the template. Keep what drops out for ornaments.",
+        "While the pieces are flat, good face up"
+            + (tools.size() == 1 ? ", with the " + tools.iterator().next() : "")
+            + ". Measure from the edges of the piece; where a knife cuts, mark from the template."
+            + " Keep what drops out for ornaments.",
         how,
         borders(lines),
         List.copyOf(tools),
@@ -168,8 +169,43 @@ final class Words {
         0);
   }
 
-  /** One straight slit is told by its numbers; more are marked from the template. */
+  private static String tool(CutList.Opening o) {
+    return o.die().map(d -> "die " + d.label()).orElse("knife");
+  }
+
+  private void opened(CutList.Line line, boolean tell, List<String> how) {
+    for (CutList.Opening o : line.openings()) {
+      how.add(
+          Says.names(line.pieces(), "frames")
+              + ": "
+              + opening(o)
+              + (tell ? "; " + tool(o) : "")
+              + ".");
+    }
+    if (!line.piece().slits().isEmpty()) {
+      how.add(
+          Says.names(line.pieces(), "pieces")
+              + ": "
+              + slits(line.piece())
+              + (tell ? "; knife." : "."));
+    }
+  }
+
+  /** Round a door that is cut into its panel there is a slit everywhere but at its score. */
   private String slits(Piece p) {
+    List<String> doors =
+        p.scores().stream().map(Score::name).filter(n -> n.indexOf('-') < 0).toList();
+    String through = ", cut through and nothing taken out";
+    return doors.isEmpty()
+        ? straight(p) + through
+        : "round "
+            + Says.quoted(doors, "doors")
+            + " on all sides but the scored one, as on the template"
+            + through;
+  }
+
+  /** One straight slit is told by its numbers; more are marked from the template. */
+  private String straight(Piece p) {
     if (p.slits().size() > 1) {
       return Says.count(p.slits().size(), "slit") + " as on the template";
     }
@@ -198,13 +234,13 @@ final class Words {
         double top = line.piece().height() - o.fromBottom() - o.height();
         return line.pieces().get(0)
             + " has "
-            + units.text(o.fromLeft())
+            + Says.placed(o.fromLeft(), units)
             + " left, "
-            + units.text(right)
+            + Says.placed(right, units)
             + " right, "
-            + units.text(top)
+            + Says.placed(top, units)
             + " above and "
-            + units.text(o.fromBottom())
+            + Says.placed(o.fromBottom(), units)
             + " below its opening.";
       }
     }
@@ -221,9 +257,9 @@ final class Words {
         + size
         + ", "
         + units.text(o.fromLeft())
-        + " from the left edge, "
+        + " from the left, "
         + units.text(o.fromBottom())
-        + " from the bottom";
+        + " from below";
   }
 
   /** Scores pieces whose scores are all alike. */
@@ -238,8 +274,10 @@ final class Words {
           how.add(
               (up == Face.FRONT ? "Good face up, " : "Turned over left to right, ")
                   + (quarter
-                      ? "turned a quarter so that its lower edge lies against the stop"
-                      : "left edge against the stop")
+                      ? row.grooved()
+                          ? "turned a quarter so that its lower edge lies against the stop"
+                          : "from the lower edge"
+                      : row.grooved() ? "left edge against the stop" : "from the left edge")
                   + ": score at "
                   + at
                   + ".");
@@ -249,12 +287,12 @@ final class Words {
     if (rows.stream().anyMatch(ScoreChart.Row::doubleScored)) {
       how.add("This card is heavy: score twice, a paper's thickness apart.");
     }
-    boolean grooves = row.settings().stream().allMatch(s -> s.groove().isPresent());
+    boolean grooves = row.grooved();
     return Step.loose(
         Step.Kind.SCORE,
         ids(lines),
         List.of(),
-        "Score " + Says.names(ids(lines), "frames"),
+        "Score " + Says.quoted(ids(lines), "frames"),
         (grooves
                 ? "On the scoring board"
                 : "With ruler and stylus, for these are not on the board's grooves")
@@ -304,7 +342,7 @@ final class Words {
         "the ink is dry to the touch.",
         List.of("pen, stamp or printer"),
         minutes,
-        0);
+        INK_MINUTES);
   }
 
   private String ink(Piece p, Ink ink) {
@@ -334,34 +372,43 @@ final class Words {
   /** Folds pieces that all fold alike. */
   Step fold(List<Piece> pieces) {
     Piece p = pieces.get(0);
-    boolean away = p.scores().stream().allMatch(Score::mountain);
     int folds = p.scores().size();
-    String how =
-        away
-            ? "Fold all " + folds + " scores of each away from the good face"
-            : folds == 1
-                ? "Good face up, fold each "
-                    + (p.scores().get(0).mountain() ? "away" : "towards you")
-                : p.scores().stream()
-                    .map(s -> Says.spoken(s.name()) + (s.mountain() ? " away" : " towards you"))
-                    .collect(
-                        Collectors.joining(
-                            ", ", "Good face up, fold each at its " + folds + ": ", ""));
+    boolean stays = p.scores().stream().allMatch(s -> s.made() == 0);
     return Step.loose(
         Step.Kind.FOLD,
         pieces.stream().map(Piece::id).toList(),
         List.of(),
-        "Fold " + Says.names(pieces.stream().map(Piece::name).toList(), "frames"),
-        how
-            + ", one at a time along a ruler. Press each sharp with a bone folder, then let it"
-            + " spring open to a right angle.",
+        "Fold " + Says.quoted(pieces.stream().map(Piece::name).toList(), "frames"),
+        bending(p)
+            + (folds > 1 ? ", one at a time" : "")
+            + " along a ruler. Press "
+            + (folds > 1 ? "each" : "it")
+            + " sharp with a bone folder, then "
+            + (stays ? "lay it flat again." : "let it spring open to a right angle."),
         List.of(),
-        folds == 1
-            ? "the fold closes by itself and does not crack."
-            : "every one of the " + folds + " folds closes by itself and none cracks.",
+        folds > 1
+            ? "every one of the " + folds + " folds closes by itself and none cracks."
+            : "the fold, worked to and fro 3 times, does not crack.",
         List.of("bone folder", "ruler"),
         FOLD_MINUTES * folds * pieces.size(),
         0);
+  }
+
+  /** Which score bends which way. */
+  private static String bending(Piece p) {
+    List<String> away =
+        p.scores().stream().filter(Score::mountain).map(s -> Says.spoken(s.name())).toList();
+    List<String> towards =
+        p.scores().stream().filter(s -> !s.mountain()).map(s -> Says.spoken(s.name())).toList();
+    if (towards.isEmpty()) {
+      return "Fold all " + away.size() + " scores of each away from the good face";
+    }
+    List<String> ways = new ArrayList<>();
+    if (!away.isEmpty()) {
+      ways.add(String.join(", ", away) + " away from you");
+    }
+    ways.add(String.join(", ", towards) + " towards you");
+    return "Good face up, fold " + String.join("; ", ways);
   }
 
   private static List<String> ids(List<CutList.Line> lines) {

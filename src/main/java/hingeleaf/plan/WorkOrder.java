@@ -24,12 +24,20 @@ final class WorkOrder {
   private final Card card;
   private final CutList cuts;
   private final ScoreChart scores;
+  private final Bench bench;
+  private final MakerUnits units;
   private final Words words;
   private final GlueWords glueWords;
   private final List<Task> tasks = new ArrayList<>();
 
   /** For each piece, the task that did the last thing to it while it was alone. */
   private final Map<String, String> prepared = new HashMap<>();
+
+  /** Second tabs closed so far. */
+  private int closing;
+
+  /** What must be done to pieces before they are cut by their templates. */
+  private final Set<String> beforeShapes = new LinkedHashSet<>();
 
   /** For each flat part, the task that fixes it. */
   private final Map<String, String> fixes = new HashMap<>();
@@ -41,6 +49,8 @@ final class WorkOrder {
     this.card = card;
     this.cuts = cuts;
     this.scores = scores;
+    this.bench = bench;
+    this.units = units;
     this.words = new Words(bench, units);
     this.glueWords = new GlueWords(card, bench, units);
     card.pieces().forEach(this::foresee);
@@ -96,22 +106,51 @@ final class WorkOrder {
     return !p.scores().isEmpty();
   }
 
+  /** Whether a piece stands on sides; a door's leaf is folded too, and is none. */
+  private static boolean frame(Piece p) {
+    return p.labels().stream().anyMatch(l -> l.name().startsWith("side-"));
+  }
+
   private static boolean byTemplate(CutList.Line l) {
     return !l.rectangular();
   }
 
   private void cut() {
-    List<CutList.Line> frames = lines(l -> !byTemplate(l) && folded(l.piece()));
-    List<CutList.Line> flats = lines(l -> !byTemplate(l) && !folded(l.piece()));
+    List<CutList.Line> whole = lines(l -> !byTemplate(l) && !l.embossed());
+    List<CutList.Line> frames = whole.stream().filter(l -> frame(l.piece())).toList();
+    List<CutList.Line> flats = whole.stream().filter(l -> !frame(l.piece())).toList();
     if (!frames.isEmpty()) {
       prepare("cut:frames", words.cut(frames, "the " + plural(frames, "frame")), frames);
     }
     if (!flats.isEmpty()) {
       prepare("cut:flats", words.cut(flats, whats(flats)), flats);
     }
+    emboss();
     // Their task comes later in the list; what needs them waits for it.
     for (CutList.Line l : lines(WorkOrder::byTemplate)) {
-      l.pieces().forEach(id -> prepared.put(id, "cut:shapes"));
+      for (String id : l.pieces()) {
+        String before = prepared.put(id, "cut:shapes");
+        if (before != null) {
+          beforeShapes.add(before);
+        }
+      }
+    }
+  }
+
+  /** Cut larger, pressed, and only then trimmed: embossing draws card in. */
+  private void emboss() {
+    List<CutList.Line> pressed = lines(CutList.Line::embossed);
+    if (pressed.isEmpty()) {
+      return;
+    }
+    EmbossWords say = new EmbossWords(bench, units);
+    prepare("blanks", say.blanks(pressed), pressed);
+    for (List<CutList.Line> alike : grouped(pressed, EmbossWords::setting)) {
+      prepare("emboss:" + alike.get(0).pieces().get(0), say.emboss(alike), alike);
+    }
+    List<CutList.Line> straight = pressed.stream().filter(l -> !byTemplate(l)).toList();
+    if (!straight.isEmpty()) {
+      prepare("trim", say.trim(straight), straight);
     }
   }
 
@@ -123,7 +162,7 @@ final class WorkOrder {
   private String whats(List<CutList.Line> flats) {
     List<String> ids = flats.stream().flatMap(l -> l.pieces().stream()).toList();
     if (ids.size() <= 3) {
-      return Says.names(ids, "pieces");
+      return Says.quoted(ids, "pieces");
     }
     boolean back = ids.contains("back");
     return back ? "the back and the flat parts" : "the flat parts";
@@ -132,7 +171,7 @@ final class WorkOrder {
   private void shapes() {
     List<CutList.Line> shapes = lines(WorkOrder::byTemplate);
     if (!shapes.isEmpty()) {
-      tasks.add(new Task("cut:shapes", words.shapes(shapes), Set.of()));
+      tasks.add(new Task("cut:shapes", words.shapes(shapes), beforeShapes));
     }
   }
 
@@ -275,12 +314,18 @@ final class WorkOrder {
       if (n > 0) {
         needs.add(tab(p, n - 1));
       }
-      Step step =
-          tabs.size() == 1
-              ? glueWords.hang(g, card.stay(p.id()).isPresent())
-              : n == 0 ? glueWords.firstTab(g) : glueWords.closeFlat(g, raisedOn(g.b().piece()));
-      tasks.add(new Task(tab(p, n), step, needs));
+      tasks.add(new Task(tab(p, n), glued(tabs, n), needs));
     }
+  }
+
+  private Step glued(List<Join.Glue> tabs, int n) {
+    Join.Glue g = tabs.get(n);
+    if (n > 0) {
+      return glueWords.closeFlat(g, raisedOn(g.b().piece()), closing++ > 0);
+    }
+    return tabs.size() == 1
+        ? glueWords.hang(g, card.stay(g.a().piece()).isPresent())
+        : glueWords.firstTab(g);
   }
 
   /** All that must be on a layer before the next closes over it: no hand reaches behind it then. */
@@ -366,7 +411,7 @@ final class WorkOrder {
     double papers =
         card.pieces().stream()
             .filter(p -> from(p).size() > 1 || p.id().equals(card.roots().get(0).piece()))
-            .mapToDouble(p -> p.stock().thickness())
+            .mapToDouble(p -> p.thickness("panel"))
             .sum();
     double deep = sides.stream().mapToDouble(d -> d).sum() + papers;
     Set<String> all = new LinkedHashSet<>();

@@ -2,6 +2,7 @@ package hingeleaf.price;
 
 import hingeleaf.finding.Problem;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ public final class PriceFindings {
               "price-no-rate",
               "",
               "",
-              job.minutes().stripTrailingZeros().toPlainString()
+              job.minutes().setScale(0, RoundingMode.HALF_UP).toPlainString()
                   + " minutes of work are counted as nothing - put your hourly rate on the bench"));
     }
     String names = withoutPrice(job);

@@ -32,7 +32,7 @@ public final class BuiltInBench {
         List.of(
             new EmbossingFolder("emboss-a6", "A6, 105 x 148 mm", 148, 105, 0.8),
             new EmbossingFolder("emboss-150", "150 x 150 mm", 150, 150, 0.8)),
-        papers(List.of(sheet("A4"), sheet("A3")), List.of(sheet("A4")), "", ""),
+        papers(List.of(sheet("A4"), sheet("A3")), List.of(sheet("A4")), "", "", "0.2 mm"),
         List.of(pva(), tape("tape-6", "double-sided tape 6 mm", 6)),
         List.of(
             foam("foam-1", "foam tape 1 mm", 1),
@@ -63,7 +63,8 @@ public final class BuiltInBench {
             List.of(sheet("letter"), sheet("12 x 12 in")),
             List.of(sheet("letter")),
             " (near 80 lb cover)",
-            " (near 110 lb cover)"),
+            " (near 110 lb cover)",
+            "0.008 in"),
         List.of(pva(), tape("tape-1/4", "double-sided tape 1/4 in", INCH / 4)),
         List.of(
             foam("foam-1/32", "foam tape 1/32 in", INCH / 32),
@@ -77,7 +78,11 @@ public final class BuiltInBench {
   }
 
   private static List<Stock> papers(
-      List<Stock.Sheet> card, List<Stock.Sheet> clear, String light, String heavy) {
+      List<Stock.Sheet> card,
+      List<Stock.Sheet> clear,
+      String light,
+      String heavy,
+      String clearThickness) {
     List<Stock> all = new ArrayList<>();
     all.addAll(colour("white", "#faf9f5", card, light, heavy));
     all.addAll(colour("cream", "#f3e9cf", card, light, heavy));
@@ -88,7 +93,14 @@ public final class BuiltInBench {
     all.addAll(colour("black", "#252525", card, light, heavy));
     all.add(
         new Stock(
-            "acetate", "clear acetate 0.2 mm", Stock.Kind.ACETATE, 270, 0.2, CLEAR, clear, 5));
+            "acetate",
+            "clear acetate " + clearThickness,
+            Stock.Kind.ACETATE,
+            270,
+            0.2,
+            CLEAR,
+            clear,
+            5));
     return List.copyOf(all);
   }
 

@@ -100,6 +100,10 @@ public final class Assembly {
         });
   }
 
+  List<Join> joins() {
+    return List.copyOf(joins);
+  }
+
   List<Problem> problems() {
     return List.copyOf(problems);
   }

@@ -6,6 +6,7 @@ import hingeleaf.design.Values;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Vec2;
 import hingeleaf.measure.Length;
+import hingeleaf.stock.Glue;
 import hingeleaf.stock.Stock;
 import java.util.List;
 import java.util.Optional;
@@ -20,9 +21,14 @@ final class FittingReader {
   FittingReader(DesignDocument design, Workshop shop) {
     this.design = design;
     this.shop = shop;
-    String glue =
-        shop.bearings().bench().glues().stream().findFirst().map(g -> g.name()).orElse("");
-    this.fittings = new Fittings(shop.card(), shop.bearings(), glue);
+    String glue = shop.bearings().bench().glues().stream().findFirst().map(Glue::name).orElse("");
+    String tape =
+        shop.bearings().bench().glues().stream()
+            .filter(g -> g.kind() == Glue.Kind.TAPE)
+            .findFirst()
+            .map(Glue::name)
+            .orElse(glue);
+    this.fittings = new Fittings(shop.card(), shop.bearings(), glue, tape);
   }
 
   /** Mats and windows first, since cut-outs and words may stand on them. */

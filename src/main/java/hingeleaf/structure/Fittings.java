@@ -14,6 +14,7 @@ import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Tolerance;
 import hingeleaf.geom.Vec2;
+import hingeleaf.measure.Unit;
 import hingeleaf.stock.Grain;
 import hingeleaf.stock.Stock;
 import java.util.ArrayList;
@@ -39,7 +40,11 @@ final class Fittings {
   private final String glue;
   private final Crowding crowding;
 
-  Fittings(Assembly card, Bearings bearings, String glue) {
+  /** For what is clear: wet glue would show through it. */
+  private final String tape;
+
+  Fittings(Assembly card, Bearings bearings, String glue, String tape) {
+    this.tape = tape;
     this.card = card;
     this.bearings = bearings;
     this.glue = glue;
@@ -198,8 +203,9 @@ final class Fittings {
                 + m.on().name()
                 + " would cover its glue strips or edges - make it "
                 + most
-                + " or less (1 mm less "
-                + "each side looks best)")
+                + " or less ("
+                + (bearings.units().unit() == Unit.IN ? "1/16 in" : bearings.say(1))
+                + " less each side looks best)")
         .with(
             Map.of("width", w, "height", h, "mostWidth", free.width(), "mostHeight", free.height()))
         .wanting(
@@ -452,7 +458,9 @@ final class Fittings {
             bearing.isEmpty() ? on.material() : bearing.get(0),
             onPanel,
             outwards ? ALONG.times(-1) : ALONG);
-    card.add(new Join.Glue(piece.id() + "/glue", a, b, raisedBy, glue, origin));
+    card.add(
+        new Join.Glue(
+            piece.id() + "/glue", a, b, raisedBy, piece.stock().clear() ? tape : glue, origin));
   }
 
   /** A point strictly inside a shape's material. */

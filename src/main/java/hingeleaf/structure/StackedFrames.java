@@ -1,5 +1,6 @@
 package hingeleaf.structure;
 
+import hingeleaf.design.Attachments;
 import hingeleaf.design.Form;
 import hingeleaf.design.FormField;
 import hingeleaf.design.Range;
@@ -45,7 +46,8 @@ final class StackedFrames implements Structure {
           OwnSizes.HEIGHT,
           OwnSizes.SIDES,
           OwnSizes.TABS,
-          OwnSizes.SET_IN);
+          OwnSizes.SET_IN,
+          Attachments.emboss());
 
   private static final Form BACK =
       Form.of(
@@ -105,6 +107,11 @@ final class StackedFrames implements Structure {
   @Override
   public Form form() {
     return FORM;
+  }
+
+  @Override
+  public List<Values> pressable(Values v) {
+    return v.forms("frames");
   }
 
   @Override

@@ -2,6 +2,7 @@ package hingeleaf.structure;
 
 import hingeleaf.design.Form;
 import hingeleaf.design.Values;
+import java.util.List;
 
 /** A base that a card can be built on, or a mechanism added to it, with its parameter table. */
 public interface Structure {
@@ -14,4 +15,13 @@ public interface Structure {
    * @param values what the design says under {@link #form}
    */
   void build(Values values, Workshop workshop);
+
+  /**
+   * The named parts of the base whose panels may be pressed with an embossing folder.
+   *
+   * @param values what the design says under {@link #form}
+   */
+  default List<Values> pressable(Values values) {
+    return List.of();
+  }
 }

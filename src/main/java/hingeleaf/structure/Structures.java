@@ -60,6 +60,9 @@ public final class Structures {
     if (!shop.card().blocked()) {
       new FittingReader(design, shop).fit();
     }
+    if (!shop.card().blocked()) {
+      Embossings.press(structure(ALL, design.base().variant()), design, shop);
+    }
     tell(shop);
     Optional<Card> card =
         shop.card().blocked() ? Optional.empty() : Optional.of(shop.card().card(design.title()));

@@ -53,6 +53,10 @@ final class CardJson {
                       .put("colour", p.faces().front())
                       .put("clear", p.clear()));
           o.each("glues", bench.glues(), g -> o.put("word", g.name()).put("says", g.title()));
+          o.each(
+              "folders",
+              bench.embossingFolders(),
+              f -> o.put("word", f.name()).put("says", f.label()));
           o.texts("parts", parts(pack));
         });
   }

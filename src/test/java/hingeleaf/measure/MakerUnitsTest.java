@@ -24,12 +24,12 @@ class MakerUnitsTest {
         "12.7|1/2 in",
         "0|0 in",
         "-12.7|-1/2 in",
-        "144.0625|about 5 11/16 in (0.4 mm less)",
-        "144.5|about 5 11/16 in (0.04 mm more)",
-        "150|about 5 7/8 in (0.8 mm more)",
-        "0.356|about 0 in (0.4 mm more)",
+        "144.0625|about 5 11/16 in (0.016 in less)",
+        "144.5|about 5 11/16 in (0.001 in more)",
+        "150|about 5 7/8 in (0.031 in more)",
+        "0.356|about 0 in (0.014 in more)",
         "190.5000001|7 1/2 in",
-        "190.5001|about 7 1/2 in (under 0.01 mm more)"
+        "190.5001|about 7 1/2 in (under 0.001 in more)"
       })
   void text_inches(double mm, String expected) {
     assertThat(INCHES.text(mm)).isEqualTo(expected);

@@ -35,12 +35,35 @@ class PackTest {
     double paper = (150 * 150 + frames) * 300e-6 + Math.PI * 20 * 20 * 220e-6;
     assertThat(pack.mass().card()).isEqualTo(paper, Offset.offset(0.01));
     // Six tabs 12 x 150 with 30 g/m2 of dry glue; the disc on foam of 60 + 60 x 2 g/m2 (bench).
+    // Four strips of 6 mm on what is 2 mm inside its edge: chords of a disc of radius 18.
+    double strips = 2 * (chord(18, 18) - chord(18, 12) + chord(18, 8) - chord(18, 2));
     assertThat(pack.mass().glue()).isEqualTo(6 * 12 * 150 * 30e-6, Offset.offset(1e-6));
-    assertThat(pack.mass().foam()).isEqualTo(Math.PI * 20 * 20 * 180e-6, Offset.offset(0.001));
+    assertThat(pack.mass().foam()).isEqualTo(strips * 180e-6, Offset.offset(0.001));
     Mass posted = pack.posting().first().mass();
     assertThat(posted.posted())
         .isEqualTo(posted.card() + posted.glue() + posted.foam() + posted.envelope());
     assertThat(posted.envelope()).isBetween(5.0, 10.0);
+  }
+
+  /** Area of a disc's strip from its middle line to y: the integral of the chord's length. */
+  private static double chord(double r, double y) {
+    return y * Math.sqrt(r * r - y * y) + r * r * Math.asin(y / r);
+  }
+
+  @Test
+  void planWeightAndConsumptionTellOneFoam() {
+    Pack pack = SamplePacks.of(SamplePacks.stack(GULL), BuiltInBench.metric(), 1);
+    Consumption.Use foam =
+        pack.consumption().uses().stream()
+            .filter(u -> u.name().equals("foam tape 2 mm"))
+            .findFirst()
+            .orElseThrow();
+    // 180 g/m2 is 0.018 g for each cm2.
+    assertThat(pack.mass().foam()).isEqualTo(foam.amount() * 0.018, Offset.offset(1e-9));
+    // What the plan tells to cut off the roll is what is used, up to the next 5 mm.
+    double tape = Math.ceil(foam.amount() * 100 / 6 / 5) * 5;
+    assertThat(pack.work().steps())
+        .anyMatch(s -> s.whole().contains("4 strips 6 mm wide, " + Math.round(tape) + " mm"));
   }
 
   @Test

@@ -29,6 +29,16 @@ public final class SamplePacks {
     }
   }
 
+  /** The pack of an example for a batch and a class of so many seats and two hours. */
+  public static Pack example(String name, int copies, int seats) {
+    Pack one = example(name);
+    Pack.Inputs in = one.inputs();
+    Wants wants =
+        new Wants(in.wants().units(), in.wants().letter(), copies, false)
+            .teaching(new Wants.Lesson(seats, 120));
+    return Pack.of(new Pack.Inputs(in.design(), in.drawings(), in.bench(), in.lettering(), wants));
+  }
+
   public static Pack of(String yaml, Bench bench, int copies) {
     return of(yaml.getBytes(StandardCharsets.UTF_8), bench, copies);
   }

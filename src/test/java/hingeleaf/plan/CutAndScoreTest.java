@@ -116,6 +116,22 @@ class CutAndScoreTest {
   }
 
   @Test
+  void aLevelValleyStaysAtItsHeightWhenThePieceIsTurnedOverLeftToRight() {
+    Score valley = new Score("v", Segment.of(0, 20, 60, 20), 1);
+    Score mountain = new Score("m", Segment.of(0, 8, 60, 8), -1);
+    Piece p = piece("p", 60, 28, List.of(), List.of(mountain, valley));
+    ScoreChart.Row row =
+        ScoreChart.of(CutList.of(List.of(p), BuiltInBench.metric()), BuiltInBench.metric())
+            .rows()
+            .get(0);
+    assertThat(row.settings()).allMatch(ScoreChart.Setting::quarterTurn);
+    assertThat(row.settings()).extracting(ScoreChart.Setting::at).containsExactly(8d, 20d);
+    assertThat(row.settings())
+        .extracting(ScoreChart.Setting::up)
+        .containsExactly(Face.FRONT, Face.BACK);
+  }
+
+  @Test
   void openingIsToldByTwoEdges_andCutByTheDieThatReallyFits() {
     double cut =
         BuiltInBench.metric().dies().stream()

@@ -9,8 +9,10 @@ import hingeleaf.stock.Bench;
 import hingeleaf.stock.BuiltInBench;
 import hingeleaf.structure.SampleStacks;
 import java.util.List;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A batch and a class, by sums done by hand (shares and factors: common practice, no source). */
@@ -59,6 +61,34 @@ class RunAndClassTest {
     assertThat(run(1).rounds()).allMatch(r -> r.lying() <= 2);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    // By hand, setting + 53 x the rest. Cuts: 3 frames at 1.5 minutes, the back at 1.5.
+    "1, 2.25, 121.5", // cut the frames: half of 4.5, then 53 x 2.25
+    "2, 0.75, 40.5", // cut the back: half of 1.5, then 53 x 0.75
+    "3, 2.4, 129.6", // score: 4 scores on 3 pieces at 0.4 minutes, half of 4.8
+    "4, 0, 159", // fold: 4 folds on 3 pieces at a quarter of a minute, 53 times
+    "5, 0, 106", // first tab: 2 minutes, 53 times
+    "6, 0, 106", // second tab: the same
+    "7, 0, 106", // and the next stage
+    "11, 0, 159" // the trial: 3 minutes, 53 times
+  })
+  void aSettingIsMadeOnce(int step, double set, double all) {
+    RunSheet.Round round = run(50).rounds().get(step - 1);
+    assertThat(round.set()).isEqualTo(set, Offset.offset(1e-9));
+    assertThat(round.hands()).isEqualTo(all, Offset.offset(1e-9));
+    assertThat(round.hands()).isEqualTo(round.set() + 53 * round.each(), Offset.offset(1e-9));
+  }
+
+  @Test
+  void oneCardTakesWhatThePlanSays_andABatchLessForEach() {
+    assertThat(RunSheet.minutes(work, 1)).isEqualTo(work.hands(), Offset.offset(1e-9));
+    double each = RunSheet.minutes(work, 50) / 50;
+    assertThat(each).isLessThan(work.hands());
+    // All that a setting can save is half of the cuts and scores: 5.4 minutes of each further card.
+    assertThat(each).isEqualTo(work.hands() - 5.4 * 49 / 50, Offset.offset(1e-9));
+  }
+
   @Test
   void learnersNeedTwoAndAHalfTimesAsLong() {
     ClassSheet sheet = ClassSheet.of(work, 12, 600);
@@ -80,7 +110,7 @@ class RunAndClassTest {
     }
     assertThat(sheet.home()).hasSize(work.steps().size() - sheet.lesson().size());
     assertThat(work.steps())
-        .filteredOn(s -> s.kind() == Step.Kind.CUT)
+        .filteredOn(s -> s.kind() == Step.Kind.CUT || s.kind() == Step.Kind.SHAPE)
         .allMatch(s -> sheet.home().contains(s.number()), "no blades in class");
     double end = sheet.lesson().get(sheet.lesson().size() - 1).to();
     assertThat(end).isLessThanOrEqualTo(sheet.needed());

@@ -7,11 +7,16 @@ import hingeleaf.paper.Mark;
 import hingeleaf.paper.Mark.Anchor;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Words of several voices broken into lines, one slab each, without widows and orphans. */
 final class Lines {
   /** From the top of a line of body type to its baseline. */
   static final double BASE = Look.LEAD * 0.74;
+
+  private static final Pattern UNIT =
+      Pattern.compile(" (?:mm|cm²?|in|ft|m|g|oz|minutes?|seconds|hours|%)(?![\\p{L}\\d])");
 
   private final double width;
   private final Fonts fonts;
@@ -49,10 +54,23 @@ final class Lines {
         i++;
         continue;
       }
-      String word = text.substring(i, end < 0 ? text.length() : end);
+      String word = text.substring(i, unitEnd(text, i, end < 0 ? text.length() : end));
       place(word, voice);
       i += word.length();
     }
+  }
+
+  /** Where a word ends together with the unit that follows a number: the two are not parted. */
+  private static int unitEnd(String text, int from, int end) {
+    char last = text.charAt(end - 1);
+    boolean number = Character.isDigit(last) || Character.getType(last) == Character.OTHER_NUMBER;
+    Matcher unit = UNIT.matcher(text).region(end, text.length());
+    if (!number || !unit.lookingAt()) {
+      return end;
+    }
+    // What clings to the unit, such as a full stop, stays with it.
+    int next = text.indexOf(' ', unit.end());
+    return next < 0 ? text.length() : next;
   }
 
   private void place(String word, Span.Voice voice) {

@@ -16,6 +16,21 @@ final class Typesetter implements Block.Visitor<List<Slab>> {
   private static final double INDENT = 5;
   private static final double NUMBER = 12;
   private static final double GUTTER = 8;
+
+  /** Taller steps may go over two pages, mm: half of a page. */
+  private static final double TALL_STEP = 130;
+
+  private static final int HEAD_SLABS = 5;
+
+  /** A few lines, the drawing and the check. */
+  private static final int END_SLABS = 4;
+
+  /** A column of some 32 signs, below which words beside a drawing are hard to read, mm. */
+  private static final double LEAST_COLUMN = 56;
+
+  /** Side by side must save as much as this to be worth a narrower column. */
+  private static final double MUCH_SHORTER = 0.88;
+
   private static final double[] HEAD_SIZE = {24 * Look.PT, 15 * Look.PT, 11.5 * Look.PT};
   private static final double[] HEAD_ROOM = {0, 9, 5.5};
 
@@ -29,7 +44,15 @@ final class Typesetter implements Block.Visitor<List<Slab>> {
 
   List<Slab> all(List<Block> blocks) {
     List<Slab> slabs = new ArrayList<>();
-    blocks.forEach(b -> slabs.addAll(b.accept(this)));
+    for (int i = 0; i < blocks.size(); i++) {
+      List<Slab> set = blocks.get(i).accept(this);
+      // A word of introduction stays with the first step that it introduces.
+      boolean leads =
+          blocks.get(i) instanceof Block.Paragraph
+              && i + 1 < blocks.size()
+              && blocks.get(i + 1) instanceof Block.Numbered;
+      set.forEach(s -> slabs.add(leads ? s.staying(true) : s));
+    }
     return slabs;
   }
 
@@ -113,7 +136,7 @@ final class Typesetter implements Block.Visitor<List<Slab>> {
   public List<Slab> numbered(Block.Numbered numbered) {
     List<Slab> body =
         new ArrayList<>(
-            narrowed(NUMBER).all(numbered.body()).stream().map(s -> s.moved(NUMBER)).toList());
+            narrowed(NUMBER).step(numbered.body()).stream().map(s -> s.moved(NUMBER)).toList());
     if (body.isEmpty()) {
       return body;
     }
@@ -129,8 +152,49 @@ final class Typesetter implements Block.Visitor<List<Slab>> {
             Anchor.END,
             Look.ACCENT,
             0));
-    body.set(0, Slab.of(5, first.height(), marks));
-    return Slab.together(body);
+    body.set(0, Slab.of(5, first.height(), marks).staying(first.stays()));
+    return Slab.stacked(body).height() > TALL_STEP ? broken(body) : Slab.together(body);
+  }
+
+  /** A step that is most of a page: its head together, and its end; between them it may break. */
+  private static List<Slab> broken(List<Slab> body) {
+    List<Slab> loose = new ArrayList<>();
+    for (int i = 0; i < body.size(); i++) {
+      boolean held = i < HEAD_SLABS || i >= body.size() - END_SLABS;
+      Slab s = body.get(i);
+      loose.add(s.staying(i + 1 < body.size() && (held || s.stays())));
+    }
+    return loose;
+  }
+
+  /**
+   * Words and a drawing under each other, or side by side where that is much shorter and leaves the
+   * words a column that reads well.
+   */
+  private List<Slab> step(List<Block> body) {
+    List<Slab> below = all(body);
+    List<Block.Figure> figures = new ArrayList<>();
+    List<Block> words = new ArrayList<>();
+    for (Block b : body) {
+      if (b instanceof Block.Figure f) {
+        figures.add(f);
+      } else {
+        words.add(b);
+      }
+    }
+    double room = figures.size() == 1 ? width - figures.get(0).drawing().width() - GUTTER : 0;
+    if (room < LEAST_COLUMN || words.isEmpty()) {
+      return below;
+    }
+    Slab left = Slab.stacked(new Typesetter(room, fonts).all(words));
+    Slab right = Slab.stacked(figure(figures.get(0))).moved(room + GUTTER);
+    double high = Math.max(left.height(), right.height());
+    if (high > MUCH_SHORTER * Slab.stacked(below).height()) {
+      return below;
+    }
+    List<Mark> marks = new ArrayList<>(left.marks());
+    marks.addAll(right.marks());
+    return List.of(Slab.of(left.before(), high, marks));
   }
 
   @Override

@@ -90,7 +90,7 @@ public final class PieceDxf {
     return switch (step) {
       case CREASING -> "MOUNTAIN";
       case REVERSE_CREASING -> "VALLEY";
-      case PLAIN, GLUING, CUTTING, DIMENSIONS, LEGEND -> "CONTINUOUS";
+      case PLAIN, EMBOSSING, GLUING, CUTTING, DIMENSIONS, LEGEND -> "CONTINUOUS";
     };
   }
 

@@ -69,6 +69,8 @@ public final class CardPicture {
   private final UnaryOperator<Vec2> place;
   private final List<Mark> marks = new ArrayList<>();
 
+  private static final double PALE = 0.5;
+
   private CardPicture(Manner manner, double scale, UnaryOperator<Vec2> place) {
     this.manner = manner;
     this.scale = scale;
@@ -132,10 +134,16 @@ public final class CardPicture {
     Region region = a.region().map(place);
     switch (a.kind()) {
       case PAPER -> marks.add(new Mark.Fill(Path.of(region), paper(a)));
-      case INK -> marks.add(new Mark.Fill(Path.of(region), a.colour()));
+      case INK -> marks.add(new Mark.Fill(Path.of(region), ink(a)));
       case GLUE -> marks.add(new Mark.Stroke(Hatch.of(region, 1.5), GLUE));
       case WINDOW -> marks.add(new Mark.Stroke(Hatch.of(region, 6 * Math.min(1, scale)), GLINT));
     }
+  }
+
+  /** Pale letters for a dark card would not show on the white of a step's drawing. */
+  private String ink(Area a) {
+    boolean pale = manner == Manner.STEP && Tone.lightness(a.colour()) > PALE;
+    return pale ? Look.QUIET : a.colour();
   }
 
   private String paper(Area a) {

@@ -146,6 +146,7 @@ public final class ScoreChart {
                     new SeenPiece.SeenInk(
                         i.regions().stream().map((Region r) -> r.map(f)).toList(), i.colour()))
             .toList(),
+        piece.pressed().stream().map(r -> r.map(f)).toList(),
         piece.grain());
   }
 

@@ -5,6 +5,12 @@ final class Tone {
   private Tone() {}
 
   /** The colour in less light; {@code light} 0 to 1. */
+  /** How light a colour looks: 0 black to 1 white (ITU-R BT.709 weights, on coded values). */
+  static double lightness(String colour) {
+    int c = Integer.parseInt(colour.substring(1), 16);
+    return (0.2126 * (c >> 16 & 0xff) + 0.7152 * (c >> 8 & 0xff) + 0.0722 * (c & 0xff)) / 255;
+  }
+
   static String shaded(String colour, double light) {
     return mixed("#000000", colour, light);
   }

@@ -87,7 +87,7 @@ public final class CardGlb {
   }
 
   private static double thickness(MadeCard made, Patch p) {
-    return made.card().piece(p.piece()).stock().thickness();
+    return made.card().piece(p.piece()).thickness(p.panel());
   }
 
   private static String id(Patch p) {

@@ -142,6 +142,15 @@ public final class PackJson {
     number("width", p.width());
     number("height", p.height());
     g.writeStringProperty("grain", p.grain().name().toLowerCase(Locale.ROOT));
+    p.embossing()
+        .ifPresent(
+            e -> {
+              g.writeObjectPropertyStart("embossing");
+              g.writeStringProperty("folder", e.folder().name());
+              number("blankWidth", line.blankWidth());
+              number("blankHeight", line.blankHeight());
+              g.writeEndObject();
+            });
     g.writeName("outline");
     ring(p.shape().outer());
     g.writeArrayPropertyStart("apertures");

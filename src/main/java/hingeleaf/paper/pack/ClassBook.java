@@ -1,7 +1,9 @@
 package hingeleaf.paper.pack;
 
-import hingeleaf.card.Face;
+import hingeleaf.card.Join;
 import hingeleaf.measure.MakerUnits;
+import hingeleaf.measure.Unit;
+import hingeleaf.pack.Consumption;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
 import hingeleaf.paper.Fonts;
@@ -10,10 +12,12 @@ import hingeleaf.paper.book.Book;
 import hingeleaf.paper.book.BookStyle;
 import hingeleaf.plan.ClassSheet;
 import hingeleaf.plan.CutList;
-import hingeleaf.plan.ScoreChart;
+import hingeleaf.plan.RunSheet;
 import hingeleaf.plan.Step;
+import hingeleaf.stock.Glue;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The sheet for whoever teaches the card. */
@@ -51,6 +55,7 @@ final class ClassBook {
     bags(all);
     lesson(all);
     tools(all);
+    new LeftHanded(pack).add(all);
     notes(all);
     return all;
   }
@@ -66,7 +71,7 @@ final class ClassBook {
                 + ", "
                 + s.title()
                 + ": "
-                + FrontPage.hours(s.hands() * sheet.bags())
+                + FrontPage.hours(RunSheet.minutes(s, sheet.bags()))
                 + " for "
                 + sheet.bags());
       }
@@ -80,7 +85,34 @@ final class ClassBook {
     for (CutList.Line line : pack.cuts().lines()) {
       items.add(line.quantity() + " × " + line.names() + ", " + line.piece().stock().title());
     }
+    for (Consumption.Use u : pack.consumption().uses()) {
+      boolean wet = wetGlues().contains(u.name());
+      items.add(
+          wet
+              ? "double-sided tape for the tabs: " + tabs()
+              : u.name() + ": " + Quantity.of(u.amount(), u.unit(), units));
+    }
     all.add(Block.Items.of(items));
+  }
+
+  /** Titles of the glues that would have to dry: in class tape takes their place. */
+  private Set<String> wetGlues() {
+    return pack.inputs().bench().glues().stream()
+        .filter(g -> g.kind() == Glue.Kind.GLUE)
+        .map(Glue::title)
+        .collect(Collectors.toSet());
+  }
+
+  /** How much tape all tabs of one card take, one row on each. */
+  private String tabs() {
+    double length = 0;
+    for (Join j : pack.card().joins()) {
+      if (j instanceof Join.Glue g && g.raisedBy() == 0 && g.a().panel().startsWith("tab-")) {
+        var box = g.a().area().box();
+        length += Math.max(box.width(), box.height());
+      }
+    }
+    return Quantity.of(length / 1000, "m", units);
   }
 
   private void lesson(List<Block> all) {
@@ -91,7 +123,9 @@ final class ClassBook {
           List.of(
               Math.round(p.from()) + " – " + Math.round(p.to()) + " min",
               "step " + p.step(),
-              p.title()));
+              p.step() == pack.work().steps().size()
+                  ? "Try it (wet glue dries at home)"
+                  : p.title()));
     }
     all.add(
         new Block.Table(
@@ -113,7 +147,7 @@ final class ClassBook {
     for (ClassSheet.Tool t : sheet.tools()) {
       rows.add(
           List.of(
-              t.name(),
+              wetGlues().contains(t.name()) ? "double-sided tape" : t.name(),
               "" + t.each(),
               t.queue() > 0 ? "the last waits " + Math.round(t.queue()) + " min" : "nobody waits"));
     }
@@ -131,30 +165,13 @@ final class ClassBook {
     List<String> items = new ArrayList<>();
     if (pack.work().steps().stream().anyMatch(s -> s.dries() > 0)) {
       items.add(
-          "Nothing has time to dry in class: bring double-sided tape at least 2 mm narrower than the"
-              + " tabs instead of wet glue. It cannot be moved once it touches, so set one end"
+          "Nothing has time to dry in class: bring double-sided tape at least "
+              + (units.unit() == Unit.IN ? "1/16 in" : units.text(2))
+              + " narrower than the tabs instead of wet glue. It cannot be moved once it touches, so set one end"
               + " first.");
     }
-    items.add(
-        "Left-handed learners: print their templates with --mirrored. At the board they lay the"
-            + " right edge against a stop on the right and score at the same distances from it: "
-            + mirrored()
-            + ".");
     items.add("No blades for those whom you do not know: openings are cut at home.");
     items.add("Send everybody home with plan.pdf.");
     all.add(Block.Items.of(items));
-  }
-
-  private String mirrored() {
-    for (ScoreChart.Row row : pack.scores().rows()) {
-      double width = row.line().piece().width();
-      return row.settings().stream()
-          .filter(s -> s.up() == Face.FRONT && !s.aslant() && !s.quarterTurn())
-          .map(s -> width - s.at())
-          .sorted()
-          .map(units::text)
-          .collect(Collectors.joining(", "));
-    }
-    return "there is nothing to score";
   }
 }

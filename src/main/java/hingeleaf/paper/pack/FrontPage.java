@@ -57,8 +57,22 @@ final class FrontPage {
     all.add(new Block.Pair(List.of(new Block.Figure(picture, "")), facts(), 0.38));
     all.add(new Block.Heading(2, "Cut and score"));
     all.add(new Block.Table(columns(), rows()));
-    openings(all);
+    blanks(all);
+    List<List<String>> openings = openings();
+    if (!runsOver(pack)) {
+      openings(openings, all);
+      chart(all);
+      return;
+    }
     chart(all);
+    all.add(Block.Paragraph.note("The openings stand on the next page."));
+    all.add(new Block.NewPage());
+    openings(openings, all);
+  }
+
+  /** Whether there are more openings than the first page holds. */
+  static boolean runsOver(Pack pack) {
+    return pack.cuts().lines().stream().mapToInt(l -> l.openings().size()).sum() > MOST_OPENINGS;
   }
 
   private List<Block> facts() {
@@ -98,15 +112,34 @@ final class FrontPage {
 
   /** As scales of the maker's country show it. */
   static String grams(double g, MakerUnits units) {
-    return units.unit() == Unit.IN
-        ? Decimal.fixed(g / OUNCE_G, 2) + " oz"
-        : Decimal.fixed(g, 1) + " g";
+    return units.unit() == Unit.IN ? least(g / OUNCE_G, 2, " oz") : least(g, 1, " g");
+  }
+
+  /** What the scales do not show is not nothing. */
+  private static String least(double value, int places, String unit) {
+    double least = Math.pow(10, -places);
+    boolean seen = value <= 0 || value >= least / 2;
+    return (seen ? Decimal.fixed(value, places) : "under " + Decimal.fixed(least, places)) + unit;
   }
 
   static String hours(double minutes) {
     return minutes < 90
         ? Math.round(minutes) + " minutes"
         : Decimal.fixed(minutes / 60, 1) + " hours";
+  }
+
+  /** Embossed pieces are cut larger first: said where their size is read. */
+  private void blanks(List<Block> all) {
+    List<String> told =
+        pack.cuts().lines().stream()
+            .filter(CutList.Line::embossed)
+            .map(l -> l.names() + " from " + units.size(l.blankWidth(), l.blankHeight()))
+            .toList();
+    if (!told.isEmpty()) {
+      all.add(
+          Block.Paragraph.of(
+              "Embossed, so cut larger first and trimmed after: " + String.join("; ", told) + "."));
+    }
   }
 
   private static List<Block.Column> columns() {
@@ -183,8 +216,8 @@ final class FrontPage {
         : units.number(s.at()) + (s.quarterTurn() ? " from below" : "") + face;
   }
 
-  /** The openings of all pieces as a table of their own; many of them follow on a later page. */
-  private void openings(List<Block> all) {
+  /** The openings of all pieces, one in a row. */
+  private List<List<String>> openings() {
     List<List<String>> rows = new ArrayList<>();
     for (CutList.Line line : pack.cuts().lines()) {
       for (CutList.Opening o : line.openings()) {
@@ -198,12 +231,12 @@ final class FrontPage {
                 o.die().map(d -> "die " + d.label()).orElse("knife")));
       }
     }
+    return rows;
+  }
+
+  private static void openings(List<List<String>> rows, List<Block> all) {
     if (rows.isEmpty()) {
       return;
-    }
-    if (rows.size() > MOST_OPENINGS) {
-      all.add(Block.Paragraph.note("The openings stand on the next page."));
-      all.add(new Block.NewPage());
     }
     all.add(new Block.Heading(3, "Openings"));
     all.add(

@@ -118,7 +118,8 @@ public final class PackFiles {
     List<Patch> patches = new ArrayList<>();
     for (Join j : pack.card().joins()) {
       j.<Boolean>match(
-          g -> g.a().piece().equals(piece.id()) && patches.add(g.a()),
+          g ->
+              g.a().piece().equals(piece.id()) && patches.addAll(Held.of(g, pack.inputs().bench())),
           s -> false,
           p -> false,
           p -> false);

@@ -1,7 +1,5 @@
 package hingeleaf.paper.pack;
 
-import hingeleaf.finding.Level;
-import hingeleaf.finding.Problem;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
 import hingeleaf.paper.Fonts;
@@ -12,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The plan as a small book: the card and its cuts on one page, the sheets, what to do in which
- * order, masks, post, price, what may go wrong, what could hurt.
+ * The plan as a small book: the card and its cuts on one page, the sheets, what to have and know
+ * before, what to do in which order, masks, post, price, what may go wrong, what could hurt.
  */
 final class PlanBook {
   private final Pack pack;
@@ -32,22 +30,18 @@ final class PlanBook {
   private List<Block> blocks() {
     List<Block> all = new ArrayList<>();
     new FrontPage(pack, style).add(all);
+    if (!FrontPage.runsOver(pack)) {
+      all.add(new Block.NewPage());
+    }
     new SheetChapter(pack, style).add(all);
+    all.add(new Block.NewPage());
+    new BeginChapter(pack).add(all);
     new StepChapter(pack, style.width(), style.fonts()).add(all);
     new MaskChapter(pack, style).add(all);
     new PostChapter(pack).add(all);
     new PriceChapter(pack).add(all);
     new TroubleChapter(pack).add(all);
-    findings(all);
     Cautions.add(pack, all);
     return all;
-  }
-
-  private void findings(List<Block> all) {
-    List<Problem> tell = pack.problems().stream().filter(p -> p.level() != Level.BLOCKS).toList();
-    if (!tell.isEmpty()) {
-      all.add(new Block.Heading(2, "Good to know"));
-      all.add(Block.Items.of(tell.stream().map(Problem::message).toList()));
-    }
   }
 }

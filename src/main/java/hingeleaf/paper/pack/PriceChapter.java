@@ -1,7 +1,7 @@
 package hingeleaf.paper.pack;
 
 import hingeleaf.finding.Problem;
-import hingeleaf.measure.Decimal;
+import hingeleaf.measure.MakerUnits;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.Priced;
 import hingeleaf.paper.book.Block;
@@ -11,6 +11,7 @@ import hingeleaf.price.Quote;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What a card costs, and what it might be sold for. */
 final class PriceChapter {
@@ -18,6 +19,8 @@ final class PriceChapter {
 
   private final Pack pack;
   private final Priced priced;
+
+  private static final Set<String> UNTOLD = Set.of("price-no-rate", "price-untold");
 
   PriceChapter(Pack pack) {
     this.pack = pack;
@@ -38,9 +41,14 @@ final class PriceChapter {
                   + ":"));
       all.add(Block.Items.of(amounts()));
     }
+    // Where nothing is told that was just said; where something is, what is missing matters.
     List<String> missing =
         new ArrayList<>(
-            new LinkedHashSet<>(priced.problems().stream().map(Problem::message).toList()));
+            new LinkedHashSet<>(
+                priced.problems().stream()
+                    .filter(p -> priced.told() || !UNTOLD.contains(p.kind()))
+                    .map(Problem::message)
+                    .toList()));
     if (!missing.isEmpty()) {
       all.add(Block.Paragraph.of("Mind:"));
       all.add(Block.Items.of(missing));
@@ -55,19 +63,14 @@ final class PriceChapter {
     List<String> amounts = new ArrayList<>();
     priced.job().sheets().forEach(s -> amounts.add(s.sheets() + " × " + s.name()));
     for (var u : pack.consumption().uses()) {
-      amounts.add(amount(u.amount() * copies()) + " " + unit(u.unit()) + " of " + u.name());
+      amounts.add(Quantity.of(u.amount() * copies(), u.unit(), units()) + " of " + u.name());
     }
-    amounts.add(
-        priced.job().minutes().stripTrailingZeros().toPlainString() + " minutes of your work");
+    amounts.add(FrontPage.hours(priced.job().minutes().doubleValue()) + " of your work");
     return amounts;
   }
 
-  static String unit(String unit) {
-    return unit.equals("cm2") ? "cm²" : unit;
-  }
-
-  static String amount(double value) {
-    return Decimal.fixed(value, value < 10 ? 1 : 0);
+  private MakerUnits units() {
+    return pack.inputs().wants().units();
   }
 
   private void costs(List<Block> all) {

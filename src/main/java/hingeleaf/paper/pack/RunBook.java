@@ -1,5 +1,7 @@
 package hingeleaf.paper.pack;
 
+import hingeleaf.measure.Decimal;
+import hingeleaf.measure.MakerUnits;
 import hingeleaf.pack.Consumption;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
@@ -48,6 +50,10 @@ final class RunBook {
     return all;
   }
 
+  private MakerUnits units() {
+    return pack.inputs().wants().units();
+  }
+
   private void cutting(List<Block> all) {
     all.add(new Block.Heading(2, "Cut, common sizes first"));
     List<List<String>> rows = new ArrayList<>();
@@ -91,6 +97,8 @@ final class RunBook {
           List.of(
               "" + r.step(),
               r.title(),
+              r.set() > 0 ? minutes(r.set()) : "–",
+              minutes(r.each()),
               FrontPage.hours(r.hands()),
               r.dries() > 0 ? Math.round(r.dries()) + " min" : "–",
               r.lying() > 0 ? "" + r.lying() : "–"));
@@ -100,10 +108,29 @@ final class RunBook {
             List.of(
                 Block.Column.number("Step"),
                 Block.Column.text("What"),
-                Block.Column.text("Work"),
+                Block.Column.text("Set once"),
+                Block.Column.text("Each card"),
+                Block.Column.text("All " + run.made()),
                 Block.Column.text("Dries"),
                 Block.Column.text("Lie at once")),
             rows));
+    all.add(
+        Block.Paragraph.note(
+            "Work on all = set once + "
+                + run.made()
+                + " × each card. Setting is the stop, jig or mask: half of a cut's or score's"
+                + " minutes on a single card, a third of an opening's, a placing's or a pressing's;"
+                + " nothing of folding, writing, gluing and cutting by a template (common practice, no source). One card"
+                + " alone takes "
+                + FrontPage.hours(pack.work().hands())
+                + ", in this run "
+                + FrontPage.hours(run.hands() / run.made())
+                + ". The first few take longer, until the hands know the way. Lie at once: how many"
+                + " are drying when the first is dry, if you go on without a pause."));
+  }
+
+  private static String minutes(double m) {
+    return Decimal.fixed(m, 1) + " min";
   }
 
   private void uses(List<Block> all) {
@@ -113,13 +140,7 @@ final class RunBook {
       double amount = u.amount() * run.made();
       String packs =
           u.pack() > 0 ? ", " + (int) Math.ceil(amount / u.pack() - 1e-9) + " packs" : "";
-      items.add(
-          u.name()
-              + ": "
-              + PriceChapter.amount(amount)
-              + " "
-              + PriceChapter.unit(u.unit())
-              + packs);
+      items.add(u.name() + ": " + Quantity.of(amount, u.unit(), units()) + packs);
     }
     double knife = pack.consumption().knifeMm() * run.made();
     int blades = (int) Math.ceil(knife / Consumption.BLADE_MM);
@@ -127,10 +148,10 @@ final class RunBook {
         "blades: "
             + blades
             + " (a fresh one every "
-            + PriceChapter.amount(Consumption.BLADE_MM / 1000)
-            + " m of knife cut; "
-            + PriceChapter.amount(knife / 1000)
-            + " m in all)");
+            + Quantity.of(Consumption.BLADE_MM / 1000, "m", units())
+            + " of knife cut; "
+            + Quantity.of(knife / 1000, "m", units())
+            + " in all)");
     all.add(Block.Items.of(items));
   }
 }

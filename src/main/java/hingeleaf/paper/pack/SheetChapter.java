@@ -35,7 +35,6 @@ final class SheetChapter {
   }
 
   void add(List<Block> all) {
-    all.add(new Block.NewPage());
     all.add(new Block.Heading(2, "Sheets"));
     int copies = pack.inputs().wants().copies();
     all.add(
@@ -64,7 +63,7 @@ final class SheetChapter {
     }
   }
 
-  /** "2 A4 of white card 300 g/m2, 1 A4 of navy card". */
+  /** "2 sheets (A4) of white card 300 g/m2, 1 sheet (A4) of navy card". */
   static String shopping(List<SheetWork> needs) {
     List<String> parts = new ArrayList<>();
     for (SheetWork need : needs) {
@@ -73,9 +72,9 @@ final class SheetChapter {
               (stock, n) ->
                   parts.add(
                       n
-                          + " "
+                          + (n == 1 ? " sheet (" : " sheets (")
                           + need.order().job().stock().get(stock).name()
-                          + " of "
+                          + ") of "
                           + need.order().stock().title()));
     }
     return parts.isEmpty() ? "what the lists say" : String.join(", ", parts);

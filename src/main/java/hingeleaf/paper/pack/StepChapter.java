@@ -26,7 +26,6 @@ final class StepChapter {
   }
 
   void add(List<Block> all) {
-    all.add(new Block.NewPage());
     all.add(new Block.Heading(2, "Make"));
     all.add(
         Block.Paragraph.note(

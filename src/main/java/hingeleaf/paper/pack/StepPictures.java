@@ -3,12 +3,16 @@ package hingeleaf.paper.pack;
 import hingeleaf.card.Card;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
+import hingeleaf.card.Label;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
-import hingeleaf.geom.Rigid;
 import hingeleaf.card.Stay;
+import hingeleaf.geom.Box;
+import hingeleaf.geom.Region;
+import hingeleaf.geom.Rigid;
+import hingeleaf.geom.Ring;
 import hingeleaf.geom.Vec2;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
@@ -43,7 +47,17 @@ final class StepPictures {
 
   private static final double SWING = 16;
   private static final double LEAST_SWING = 0.5;
-  private static final double TALL = 54;
+  private static final double TALL = 48;
+
+  /** Tabs and folds are thin: a score chart needs height. */
+  private static final double SCORE_TALL = 76;
+
+  /** A plain rectangle only bears its two numbers. */
+  private static final double SIZE_TALL = 36;
+
+  /** Two of these leave a column for words beside them, as a share of the width. */
+  private static final double TAB_WIDE = 0.265;
+
   private static final int MOST_CELLS = 4;
 
   private final Pack pack;
@@ -64,14 +78,15 @@ final class StepPictures {
   Optional<Drawing> of(Step step) {
     List<Cell> cells =
         switch (step.kind()) {
-          case CUT -> cut(step);
+          case CUT, SHAPE -> cut(step);
           case OPEN -> open(step);
           case SCORE -> score(step);
           case WRITE -> write(step);
-          case EMBOSS -> cut(step);
+          case BLANK -> blanks(step);
+          case EMBOSS -> emboss(step);
           case WINDOW, MAT, CUT_OUT -> fix(step);
           case FOLD -> fold(step);
-          case GLUE_TAB -> tab(step, false);
+          case GLUE_TAB -> hangs(step) ? fix(step) : tab(step, false);
           case CLOSE_FLAT -> tab(step, true);
           case MOVING -> List.of(cell(soFar(step), step.pieces(), made(), Look.threeQuarter(), ""));
           case FINISH -> stay(step);
@@ -97,11 +112,60 @@ final class StepPictures {
         SeenPiece seen = SeenPiece.of(p, Face.FRONT, List.of());
         Drawing d =
             FlatFigure.size(
-                seen, width / 3 - 5, line.rectangular() ? TALL - 8 : TALL - 16, lengths(), fonts);
+                seen,
+                share(lines(step).size()),
+                line.rectangular() ? SIZE_TALL : TALL - 12,
+                lengths(),
+                fonts);
         cells.add(new Cell(d, names(step, size, line.rectangular())));
       }
     }
     return cells;
+  }
+
+  /** A piece as it is cut first, larger than wanted. */
+  private static SeenPiece blank(CutList.Line line) {
+    Region sheet = Region.of(Ring.rectangle(0, 0, line.blankWidth(), line.blankHeight()));
+    Piece p = line.piece();
+    Label middle = new Label("panel", sheet.box().centre());
+    Piece flat = Piece.flat(p.id(), p.name(), p.stock(), p.grain(), sheet, middle, p.origin());
+    return SeenPiece.of(flat, Face.FRONT, List.of());
+  }
+
+  private List<Cell> blanks(Step step) {
+    List<Cell> cells = new ArrayList<>();
+    for (CutList.Line line : lines(step)) {
+      if (cells.size() < MOST_CELLS) {
+        Drawing d =
+            FlatFigure.size(blank(line), share(lines(step).size()), SIZE_TALL, lengths(), fonts);
+        cells.add(new Cell(d, "blank for " + line.names()));
+      }
+    }
+    return cells;
+  }
+
+  /** Where the folder lies on each blank. */
+  private List<Cell> emboss(Step step) {
+    List<Cell> cells = new ArrayList<>();
+    for (CutList.Line line : lines(step)) {
+      if (cells.size() < MOST_CELLS) {
+        SeenPiece blank = blank(line);
+        Box box = new Box(0, 0, blank.width(), blank.height());
+        Box at = line.pressed().orElse(box);
+        Region pattern = Region.of(Ring.rectangle(at.minX(), at.minY(), at.maxX(), at.maxY()));
+        Drawing d =
+            FlatFigure.placed(
+                blank, box, List.of(pattern), width / 3 - 5, TALL - 8, lengths(), fonts);
+        cells.add(new Cell(d, "blank for " + line.names() + "; toned: the pattern"));
+      }
+    }
+    return cells;
+  }
+
+  /** Room for one of some drawings in a row, of which {@value #MOST_CELLS} at most are drawn. */
+  private double share(int drawings) {
+    int n = Math.max(3, Math.min(MOST_CELLS, drawings));
+    return width / n - 5;
   }
 
   /** The pieces of a step that have one size. */
@@ -120,7 +184,7 @@ final class StepPictures {
   private List<Cell> open(Step step) {
     List<Cell> cells = new ArrayList<>();
     for (CutList.Line line : lines(step)) {
-      if (cells.size() < MOST_CELLS) {
+      if (cells.size() < MOST_CELLS - 1) {
         SeenPiece seen = SeenPiece.of(line.piece(), Face.FRONT, List.of());
         double wide = lines(step).size() == 1 ? width / 2 : width / 3 - 5;
         Drawing d = FlatFigure.openings(seen, wide, TALL, lengths(), fonts);
@@ -137,7 +201,7 @@ final class StepPictures {
   private List<Cell> score(Step step) {
     SeenPiece seen = SeenPiece.of(pack.card().piece(step.pieces().get(0)), Face.FRONT, List.of());
     Drawing d =
-        hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.62, TALL + 22, lengths(), fonts);
+        hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.55, SCORE_TALL, lengths(), fonts);
     boolean level =
         seen.scores().stream().allMatch(s -> Math.abs(s.at().from().y() - s.at().to().y()) < 1e-6);
     String edge = level ? "lower" : "left";
@@ -173,7 +237,7 @@ final class StepPictures {
     List<Cell> cells = new ArrayList<>();
     Join.Glue first = glues(step).get(0);
     Piece part = pack.card().piece(first.a().piece());
-    SeenPiece under = SeenPiece.of(part, first.a().face(), List.of(first.a()));
+    SeenPiece under = SeenPiece.of(part, first.a().face(), Held.of(first, pack.inputs().bench()));
     Drawing glue = FlatFigure.glue(under, width / 4 - 5, TALL - 10, fonts);
     String what = first.raisedBy() > 0 ? "foam here" : part.stock().clear() ? "tape" : "glue here";
     String side = first.a().face() == Face.FRONT ? ", good face up" : ", back up";
@@ -200,11 +264,22 @@ final class StepPictures {
   private List<Cell> fold(Step step) {
     String id = step.pieces().get(0);
     List<Cell> cells = new ArrayList<>();
-    new FoldPicture(pack, id)
-        .profile(width * 0.6)
-        .ifPresent(d -> cells.add(new Cell(d, id + ", seen from its end")));
+    Optional<Drawing> profile =
+        pack.card().piece(id).scores().stream().allMatch(s -> s.made() == 0)
+            ? Optional.empty()
+            : new FoldPicture(pack, id).profile(width * 0.6);
+    profile.ifPresent(d -> cells.add(new Cell(d, id + ", seen from its end")));
     cells.add(cell(Set.of(id), List.of(), made(), BEHIND, id + ", from behind"));
     return cells;
+  }
+
+  /** Whether a piece hangs by the one tab that a step glues, and must be set in its place. */
+  private boolean hangs(Step step) {
+    String piece = step.pieces().get(0);
+    return pack.card().joins().stream()
+            .filter(j -> j instanceof Join.Glue g && g.a().piece().equals(piece))
+            .count()
+        == 1;
   }
 
   /** The tab with its glue, seen from behind; then the card so far with the new layer. */
@@ -322,7 +397,8 @@ final class StepPictures {
   private Cell cell(
       Set<String> shown, Set<String> fresh, List<Patch> glued, Posed pose, Look look, String say) {
     var wanted = new CardViews.Wanted(shown, fresh, glued);
-    return new Cell(views.drawing(wanted, pose, look, width * 0.4, TALL), say);
+    double wide = width * (glued.isEmpty() ? 0.4 : TAB_WIDE);
+    return new Cell(views.drawing(wanted, pose, look, wide, TALL), say);
   }
 
   /** Pieces that hang together with the card's root once this step is done. */

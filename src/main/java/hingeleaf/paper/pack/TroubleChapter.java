@@ -15,7 +15,6 @@ final class TroubleChapter {
   }
 
   void add(List<Block> all) {
-    all.add(new Block.NewPage());
     all.add(new Block.Heading(2, "When it goes wrong"));
     List<List<String>> rows = new ArrayList<>();
     rows.add(

@@ -85,6 +85,7 @@ public final class TemplateBook {
   static List<Layer> layers(SeenPiece piece, TemplateStyle style) {
     List<Layer> layers = new ArrayList<>(PieceMarks.inks(piece));
     layers.addAll(PieceMarks.inkOutlines(piece));
+    layers.addAll(PieceMarks.embossing(piece));
     layers.addAll(PieceMarks.glue(piece));
     layers.addAll(PieceMarks.structure(piece));
     layers.add(new Layer(Step.LEGEND, PanelNames.of(piece, Look.SMALL, Look.QUIET, style.fonts())));
@@ -116,6 +117,9 @@ public final class TemplateBook {
     for (Template t : templates) {
       SeenPiece p = SeenPiece.of(t.piece(), style.seen(), t.glue());
       p.scores().forEach(s -> entries.add(entry(s.fold())));
+      if (!p.pressed().isEmpty()) {
+        entries.add(LineKey.Entry.EMBOSS);
+      }
       if (!p.glue().isEmpty()) {
         entries.add(LineKey.Entry.GLUE);
       }

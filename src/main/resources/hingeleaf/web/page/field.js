@@ -99,9 +99,10 @@ export function choiceInput(f) {
 
 /** What a reference may name. @param {any} f */
 function named(f) {
-  const { papers, glues, parts } = card().choices;
+  const { papers, glues, folders, parts } = card().choices;
   if (f.what.includes('paper')) return papers.map((/** @type {any} */ p) => ({ word: p.word, says: p.says.replace(/ ?\(.*\)/, '') }));
   if (f.what.includes('glue')) return glues;
+  if (f.what.includes('embossing')) return folders;
   return parts.map((/** @type {string} */ p) => ({ word: p, says: p === 'back' ? 'the back' : p }));
 }
 

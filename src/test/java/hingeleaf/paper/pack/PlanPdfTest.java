@@ -127,6 +127,76 @@ class PlanPdfTest {
         .contains("gap at a corner", "off centre", "bows", "a tab shows");
   }
 
+  /** A page's words with line ends as blanks, so that no number is parted from its unit. */
+  private static String flowing(PDDocument doc) throws IOException {
+    return new PDFTextStripper().getText(doc).replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void planInInchesHasNoMillimetres_andThePlanInMillimetresNoInches() throws IOException {
+    // The check bars show both; nothing else may.
+    String inches = flowing(letter);
+    assertThat(inches).contains("100 mm").contains(" in");
+    assertThat(inches.replaceFirst("100 mm", ""))
+        .doesNotContainPattern("\\bmm\\b|\\bcm²?|\\d g\\b(?!/)");
+    String metric = flowing(pdf);
+    assertThat(metric).contains("4 in").contains(" mm");
+    assertThat(metric.replaceFirst("4 in", "")).doesNotContainPattern("\\d in\\b(?! )|\\boz\\b|⁄");
+  }
+
+  @Test
+  void runSheetAndClassSheetAreInTheMakersUnits() throws IOException {
+    Pack inches = SamplePacks.example("harvest-supper.yaml", 50, 12);
+    for (var pages : List.of(RunBook.pages(inches, FONTS), ClassBook.pages(inches, FONTS))) {
+      byte[] bytes = PdfWriter.write(pages, "sheet", "en", PdfWriter.Layers.FLAT, FONTS);
+      try (PDDocument doc = Loader.loadPDF(bytes)) {
+        assertThat(flowing(doc)).contains(" in").doesNotContainPattern("\\bmm\\b|\\bcm²?|\\d m\\b");
+      }
+    }
+  }
+
+  @Test
+  void whatWasFoundStandsBeforeTheFirstCut() throws IOException {
+    // The opening of 130 is wider than the panel less its two tabs of 12: they show by 2 mm (case
+    // A).
+    Pack found =
+        SamplePacks.of(
+            SamplePacks.stack("").replace("square: 126", "square: 130"),
+            hingeleaf.stock.BuiltInBench.metric(),
+            1);
+    try (PDDocument doc = plan(found)) {
+      String text = flowing(doc);
+      int begin = text.indexOf("Before you begin");
+      int warned = text.indexOf("show 2 mm inside its opening");
+      int stands = text.indexOf("needs a stay");
+      int first = text.indexOf("Cut the frames.");
+      assertThat(begin).isPositive();
+      assertThat(warned).isBetween(begin, first);
+      assertThat(stands).isBetween(begin, first);
+      assertThat(text.substring(begin, first)).contains("scoring", "PVA glue", "Take care");
+    }
+  }
+
+  @Test
+  void leftHandsMeasureFromTheOtherEdge() throws IOException {
+    byte[] bytes =
+        PdfWriter.write(
+            ClassBook.pages(SamplePacks.example("fair-winds.yaml", 1, 12), FONTS),
+            "class",
+            "en",
+            PdfWriter.Layers.FLAT,
+            FONTS);
+    try (PDDocument doc = Loader.loadPDF(bytes)) {
+      // 198 wide: scores at 12, 24, 174, 186 from the left are 186, 174, 24, 12 from the right;
+      // the opening of 106 in the middle begins (198 - 106) / 2 = 46 from either edge.
+      assertThat(flowing(doc))
+          .contains("Left-handed learners", "expect 1 of 12")
+          .contains("from the right edge, which lies against a stop 12 mm, 24 mm, 174 mm, 186 mm")
+          .contains("from the right edge 46 mm")
+          .contains("glue the right tab first");
+    }
+  }
+
   @Test
   void masksAreTrueToSizeAndTheirPricksLieUnderTheParts() throws IOException {
     List<DrawnPage.Line> mask = new ArrayList<>();

@@ -1,0 +1,22 @@
+package hingeleaf.paper.pack;
+
+import hingeleaf.card.Join;
+import hingeleaf.card.Patch;
+import hingeleaf.plan.FoamPads;
+import hingeleaf.stock.Bench;
+import java.util.List;
+
+/** What takes glue or foam on a part: the foam as it is cut, not all that it could cover. */
+final class Held {
+  private Held() {}
+
+  /** The patches of the part that a join lays on. */
+  static List<Patch> of(Join.Glue g, Bench bench) {
+    Patch a = g.a();
+    return g.raisedBy() == 0
+        ? List.of(a)
+        : FoamPads.of(g, bench).pads().stream()
+            .map(r -> new Patch(a.piece(), a.panel(), a.face(), r, a.origin(), a.along()))
+            .toList();
+  }
+}
