@@ -26,6 +26,7 @@ final class Findings {
     List<Problem> found = new ArrayList<>();
     misfits(pack, found);
     tabs(pack, found);
+    covered(pack, found);
     letters(pack, found);
     return found;
   }
@@ -52,6 +53,25 @@ final class Findings {
                 : Problem.warns("misfit", piece, origin, message);
         found.add(p.with(Map.of("gap", m.gap(), "angle", m.angle())));
       }
+    }
+  }
+
+  /** Parts of which more or less shows, seen straight on, than their maker wants. */
+  private static void covered(Pack pack, List<Problem> found) {
+    for (EyeSight.Part p : EyeSight.straightOn(pack)) {
+      long percent = Math.round(100 * (1 - p.share()));
+      String what =
+          p.wanted().equals("hidden")
+              ? " shows, seen straight on, and should be hidden - move it, or make it smaller"
+              : percent >= 100
+                  ? " is wholly covered, seen straight on - move it, or open what is in front wider"
+                  : " is covered by "
+                      + Math.max(1, percent)
+                      + " %, seen straight on - move it, make it smaller, or open what is in front"
+                      + " wider; where that is meant, say that some of it may be covered";
+      found.add(
+          Problem.warns("part-covered", p.name(), p.origin(), p.name() + what)
+              .with(Map.of("shows", p.share())));
     }
   }
 

@@ -1,0 +1,255 @@
+package hingeleaf.pack;
+
+import hingeleaf.card.Ink;
+import hingeleaf.card.Panel;
+import hingeleaf.card.Piece;
+import hingeleaf.design.Values;
+import hingeleaf.geom.Box;
+import hingeleaf.geom.Overlay;
+import hingeleaf.geom.Region;
+import hingeleaf.geom.Vec2;
+import hingeleaf.geom.Vec3;
+import hingeleaf.sight.Scene;
+import hingeleaf.sight.Showing;
+import hingeleaf.sight.Sight;
+import hingeleaf.sight.View;
+import hingeleaf.sight.VisiblePolygon;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * What an eye in front of a card sees of the parts for which the maker said how much should show,
+ * and of glue tabs that nobody should see.
+ *
+ * <p>What a part itself carries does not cover it: a sail on a boat belongs to the boat.
+ */
+public final class EyeSight {
+  /** A strip narrower than this is not noticed, mm: common practice, no source. */
+  private static final double SHOWS_MM = 0.2;
+
+  /** Less than this share of a part is not missed: common practice, no source. */
+  private static final double MISSED = 0.005;
+
+  private final Pack pack;
+  private final Scene scene;
+  private final Eye eye;
+
+  private EyeSight(Pack pack, Eye eye) {
+    this.pack = pack;
+    this.scene = pack.scene();
+    this.eye = eye;
+  }
+
+  /**
+   * The answer to one eye.
+   *
+   * @param parts those of which too much is covered, or too much shows, in the design's order
+   * @param tabs glue tabs that show in the opening of their own frame, told apart from what lies
+   *     behind by their colour
+   */
+  public record Answer(List<Part> parts, List<Tab> tabs) {
+    public Answer {
+      parts = List.copyOf(parts);
+      tabs = List.copyOf(tabs);
+    }
+
+    /** How many complaints there are. */
+    public int count() {
+      return parts.size() + tabs.size();
+    }
+  }
+
+  /**
+   * A part that does not show as it should.
+   *
+   * @param name as the maker calls it
+   * @param piece id of the piece that it is, or is printed on
+   * @param origin its path in the design
+   * @param wanted how much should show: {@code all}, {@code some} or {@code hidden}
+   * @param share of it that shows, 0 to 1
+   * @param covered what does not show of it, by the panel's name, in piece coordinates; of a part
+   *     that should be hidden, what shows
+   */
+  public record Part(
+      String name,
+      String piece,
+      String origin,
+      String wanted,
+      double share,
+      Map<String, List<Region>> covered) {}
+
+  /**
+   * A glue tab that shows.
+   *
+   * @param piece id of its frame
+   * @param panel its name
+   * @param shows how far it reaches into the opening, mm
+   * @param regions what shows of the tab, in piece coordinates
+   */
+  public record Tab(String piece, String panel, double shows, List<Region> regions) {}
+
+  /** Looks at the made card of a pack that gives one. */
+  public static Answer of(Pack pack, Eye eye) {
+    EyeSight sight = new EyeSight(pack, eye);
+    View view = sight.view(sight.scene);
+    return new Answer(sight.parts(view), sight.tabs(view));
+  }
+
+  /** Only the parts, seen straight on from far away: quick where that view is known. */
+  static List<Part> straightOn(Pack pack) {
+    return new EyeSight(pack, new Eye(0, 0, Double.POSITIVE_INFINITY)).parts(pack.front());
+  }
+
+  private List<Part> parts(View view) {
+    List<Part> parts = new ArrayList<>();
+    for (String list : List.of("mats", "cut-outs", "words")) {
+      for (Values v : pack.inputs().design().values().forms(list)) {
+        part(v, view).ifPresent(parts::add);
+      }
+    }
+    return parts;
+  }
+
+  private View view(Scene of) {
+    boolean front = eye.far() && eye.right() == 0 && eye.above() == 0;
+    return front && of == scene ? pack.front() : Sight.look(of, eye.look(middle()));
+  }
+
+  /** The middle of the card's front: of all that stands foremost. */
+  private Vec3 middle() {
+    List<Vec3> all = new ArrayList<>();
+    pack.made().mechanism().facets().forEach(f -> all.addAll(f.outline()));
+    Box box = Box.around(all.stream().map(p -> new Vec2(p.x(), p.y())).toList());
+    double z = all.stream().mapToDouble(Vec3::z).max().orElse(0);
+    return new Vec3(box.centre().x(), box.centre().y(), z);
+  }
+
+  private Optional<Part> part(Values v, View view) {
+    String wanted = v.text("seen");
+    if (wanted.equals("any") || v.text("face").equals("back")) {
+      return Optional.empty();
+    }
+    Body body = body(v.path());
+    View without = wanted.equals("hidden") ? view : bare(v, view);
+    Map<String, List<Region>> visible = body.visible(without);
+    double whole = body.panels.values().stream().mapToDouble(Overlay::area).sum();
+    double seen = visible.values().stream().mapToDouble(Overlay::area).sum();
+    double share = whole > 0 ? Math.min(1, seen / whole) : 1;
+    boolean fault =
+        switch (wanted) {
+          case "all" -> share < 1 - MISSED;
+          case "some" -> share < MISSED;
+          default -> share > MISSED;
+        };
+    if (!fault) {
+      return Optional.empty();
+    }
+    Map<String, List<Region>> marked = wanted.equals("hidden") ? visible : body.rest(visible);
+    return Optional.of(
+        new Part(body.name, body.piece, v.path(), wanted, share, marked));
+  }
+
+  /** The view without what stands on the part, directly or not; the same where nothing does. */
+  private View bare(Values part, View view) {
+    Set<String> on = new HashSet<>(Set.of(name(part)));
+    Set<String> gone = new HashSet<>();
+    for (String list : List.of("mats", "cut-outs", "words")) {
+      for (Values v : pack.inputs().design().values().forms(list)) {
+        if (on.contains(v.text("on"))) {
+          gone.add(v.path());
+          on.add(name(v));
+        }
+      }
+    }
+    Scene rest = scene.keeping(p -> !gone.contains(p.piece().origin()));
+    return rest.parts().size() == scene.parts().size() ? view : view(rest);
+  }
+
+  /** What others stand on it by; nothing stands on words. */
+  private static String name(Values v) {
+    return v.path().startsWith("words") ? v.path() : v.text("name");
+  }
+
+  /** What is asked about: the panels of a piece, or one of its inks. */
+  private record Body(
+      String name, String piece, boolean ink, Map<String, List<Region>> panels) {
+
+    Map<String, List<Region>> visible(View view) {
+      Map<String, List<Region>> all = new TreeMap<>();
+      for (VisiblePolygon p : view.polygons()) {
+        boolean mine =
+            ink ? p.kind() == VisiblePolygon.Kind.INK : p.kind() != VisiblePolygon.Kind.INK;
+        mine &= p.kind() != VisiblePolygon.Kind.GLUE && p.piece().equals(piece);
+        if (mine && panels.containsKey(p.panel()) && (!ink || p.part().equals(name))) {
+          all.computeIfAbsent(p.panel(), k -> new ArrayList<>()).add(p.onPiece());
+        }
+      }
+      all.replaceAll((panel, regions) -> Overlay.union(regions));
+      return all;
+    }
+
+    Map<String, List<Region>> rest(Map<String, List<Region>> visible) {
+      Map<String, List<Region>> all = new TreeMap<>();
+      panels.forEach(
+          (panel, regions) ->
+              all.put(
+                  panel,
+                  Overlay.difference(regions, visible.getOrDefault(panel, List.of()))));
+      return all;
+    }
+  }
+
+  private Body body(String origin) {
+    Map<String, List<Region>> panels = new TreeMap<>();
+    for (Piece p : pack.card().pieces()) {
+      if (p.origin().equals(origin)) {
+        for (Panel panel : pack.made().panels()) {
+          if (panel.piece().equals(p.id())) {
+            panels.put(panel.name(), List.of(panel.region()));
+          }
+        }
+        return new Body(p.name(), p.id(), false, panels);
+      }
+    }
+    for (Piece p : pack.card().pieces()) {
+      for (Ink ink : p.inks()) {
+        if (ink.origin().equals(origin)) {
+          for (Panel panel : pack.made().panels()) {
+            if (panel.piece().equals(p.id())) {
+              List<Region> here =
+                  ink.regions().stream()
+                      .filter(r -> panel.region().box().union(r.box()).equals(panel.region().box()))
+                      .toList();
+              panels.put(panel.name(), here);
+            }
+          }
+          return new Body(ink.name(), p.id(), true, panels);
+        }
+      }
+    }
+    throw new IllegalStateException("the card has no " + origin);
+  }
+
+  private List<Tab> tabs(View view) {
+    List<Tab> all = new ArrayList<>();
+    for (Showing s : Showing.of(scene, eye.look(middle()), view)) {
+      int cut = s.part().lastIndexOf('/');
+      String panel = s.part().substring(cut + 1);
+      boolean alike = s.behind().stream().allMatch(s.colour()::equals);
+      if (panel.startsWith("tab-") && s.inOpening() > SHOWS_MM && !alike) {
+        List<Region> regions =
+            view.polygons().stream()
+                .filter(p -> p.kind() == VisiblePolygon.Kind.PAPER && p.part().equals(s.part()))
+                .map(VisiblePolygon::onPiece)
+                .toList();
+        all.add(new Tab(s.part().substring(0, cut), panel, s.inOpening(), regions));
+      }
+    }
+    return all;
+  }
+}
