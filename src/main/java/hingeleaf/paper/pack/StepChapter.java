@@ -38,8 +38,13 @@ final class StepChapter {
     // Each step is drawn by itself; drawn side by side they keep their order.
     all.addAll(
         pack.work().steps().parallelStream()
-            .map(step -> new Block.Numbered(step.number(), body(step, pictures.of(step))))
+            .map(step -> numbered(pack, step, pictures))
             .toList());
+  }
+
+  private static Block numbered(Pack pack, Step step, StepPictures pictures) {
+    pack.goOn();
+    return new Block.Numbered(step.number(), body(step, pictures.of(step)));
   }
 
   private static List<Block> body(Step step, Optional<Drawing> drawing) {
