@@ -7,8 +7,11 @@ import hingeleaf.design.Values;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Overlay;
 import hingeleaf.geom.Region;
+import hingeleaf.geom.Ring;
 import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
+import hingeleaf.sight.Look;
+import hingeleaf.sight.Placed;
 import hingeleaf.sight.Scene;
 import hingeleaf.sight.Showing;
 import hingeleaf.sight.Sight;
@@ -26,7 +29,8 @@ import java.util.TreeMap;
  * What an eye in front of a card sees of the parts for which the maker said how much should show,
  * and of glue tabs that nobody should see.
  *
- * <p>What a part itself carries does not cover it: a sail on a boat belongs to the boat.
+ * <p>What a part itself carries does not cover it: a sail on a boat belongs to the boat. Nor does a
+ * door cover what is behind it: it is there to be opened.
  */
 public final class EyeSight {
   /** A strip narrower than this is not noticed, mm: common practice, no source. */
@@ -39,10 +43,30 @@ public final class EyeSight {
   private final Scene scene;
   private final Eye eye;
 
+  /** Paths in the design of doors and of all that stands on them. */
+  private final Set<String> doors;
+
+  /** The card with its doors taken off. */
+  private final Scene open;
+
   private EyeSight(Pack pack, Eye eye) {
     this.pack = pack;
     this.scene = pack.scene();
     this.eye = eye;
+    Set<String> names = new HashSet<>();
+    Set<String> paths = new HashSet<>();
+    for (Values.Choice m : pack.inputs().design().mechanisms()) {
+      if (m.variant().equals("door")) {
+        names.add(m.form().text("name"));
+        paths.add(m.form().path());
+      }
+    }
+    Set<String> cutIn = Set.copyOf(names);
+    paths.addAll(standing(names));
+    this.doors = paths;
+    this.open =
+        scene.keeping(
+            p -> !paths.contains(p.piece().origin()) && !cutIn.contains(p.panel().name()));
   }
 
   /**
@@ -154,20 +178,26 @@ public final class EyeSight {
         new Part(body.name, body.piece, v.path(), wanted, share, marked));
   }
 
-  /** The view without what stands on the part, directly or not; the same where nothing does. */
+  /** The view without doors and without what stands on the part; the same where nothing does. */
   private View bare(Values part, View view) {
-    Set<String> on = new HashSet<>(Set.of(name(part)));
-    Set<String> gone = new HashSet<>();
+    Scene from = doors.contains(part.path()) ? scene : open;
+    Set<String> gone = standing(new HashSet<>(Set.of(name(part))));
+    Scene rest = from.keeping(p -> !gone.contains(p.piece().origin()));
+    return rest.parts().size() == scene.parts().size() ? view : view(rest);
+  }
+
+  /** Paths of all that stands on parts of these names, directly or not. */
+  private Set<String> standing(Set<String> names) {
+    Set<String> paths = new HashSet<>();
     for (String list : List.of("mats", "cut-outs", "words")) {
       for (Values v : pack.inputs().design().values().forms(list)) {
-        if (on.contains(v.text("on"))) {
-          gone.add(v.path());
-          on.add(name(v));
+        if (names.contains(v.text("on"))) {
+          paths.add(v.path());
+          names.add(name(v));
         }
       }
     }
-    Scene rest = scene.keeping(p -> !gone.contains(p.piece().origin()));
-    return rest.parts().size() == scene.parts().size() ? view : view(rest);
+    return paths;
   }
 
   /** What others stand on it by; nothing stands on words. */
@@ -245,11 +275,30 @@ public final class EyeSight {
         List<Region> regions =
             view.polygons().stream()
                 .filter(p -> p.kind() == VisiblePolygon.Kind.PAPER && p.part().equals(s.part()))
+                .filter(p -> behind(s.through(), p.region()))
                 .map(VisiblePolygon::onPiece)
                 .toList();
         all.add(new Tab(s.part().substring(0, cut), panel, s.inOpening(), regions));
       }
     }
     return all;
+  }
+
+  /** Whether a part of the view lies, in part at least, in an opening of a panel. */
+  private boolean behind(String panel, Region seen) {
+    Look look = eye.look(middle());
+    for (Placed p : scene.parts()) {
+      if (p.id().equals(panel)) {
+        for (Ring hole : p.panel().region().holes()) {
+          List<Vec2> ring = new ArrayList<>();
+          hole.points().forEach(q -> look.picture(p.pose().apply(q)).ifPresent(ring::add));
+          Region opening = Region.of(new Ring(ring));
+          if (!Overlay.intersection(seen, opening).isEmpty()) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
   }
 }

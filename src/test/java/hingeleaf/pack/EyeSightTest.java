@@ -91,6 +91,18 @@ class EyeSightTest {
   }
 
   @Test
+  void aDoorIsThereToBeOpened() {
+    Pack pack =
+        pack(
+            "mechanisms:\n"
+                + "  - door: {name: hatch, on: back, width: 40, height: 40, stock: red-220}\n"
+                + "cut-outs:\n"
+                + "  - {name: key, on: back, outline: {square: 10}, stock: cream-220}\n"
+                + "  - {name: knob, on: hatch, outline: {square: 5}, stock: cream-220}\n");
+    assertThat(EyeSight.of(pack, new Eye(0, 0, Double.POSITIVE_INFINITY)).parts()).isEmpty();
+  }
+
+  @Test
   void whatShouldBeHiddenAndShowsIsTold() {
     Pack pack =
         pack(

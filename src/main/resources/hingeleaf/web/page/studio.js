@@ -102,7 +102,7 @@ export class Studio {
     const away = Math.min(eye.distance, 30 * this.reach);
     this.controls.target.copy(front);
     this.camera.position.set(Math.cos(a) * Math.sin(r), Math.sin(a), Math.cos(a) * Math.cos(r)).multiplyScalar(away).add(front);
-    this.camera.fov = (Math.atan((this.reach * 0.72 * Math.max(1, 1 / (this.camera.aspect || 1))) / away) * 360) / Math.PI;
+    this.camera.fov = (Math.atan((this.reach * 0.6 * Math.max(1, 1 / (this.camera.aspect || 1))) / away) * 360) / Math.PI;
     this.far(away);
     this.controls.update();
     this.draw();
