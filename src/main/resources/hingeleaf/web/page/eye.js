@@ -4,7 +4,7 @@ import { about, card, unitShown } from './card.js';
 import { choose, light, reveal } from './chosen.js';
 import { written } from './lengths.js';
 
-/** mm from the card's front to the eye, and how one says it. */
+/** mm from the card's front to the eye, and how one says it. @type {[number, string][]} */
 const DISTANCES = [[250, 'held close'], [400, 'held in the hand'], [1000, 'on a shelf'], [Infinity, 'from far away']];
 
 /** @param {number} right @param {number} above degrees */

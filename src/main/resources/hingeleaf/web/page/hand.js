@@ -148,7 +148,8 @@ export class Hand {
 
 /** The field of a path, wherever it is in the worksheet. @param {string} path @returns {any} */
 function fieldAt(path) {
-  const search = (/** @type {any} */ form) => {
+  /** @type {(form: any) => any} */
+  const search = (form) => {
     for (const f of form?.fields ?? []) {
       if (f.path === path) return f;
       const found = search(f.value) ?? (f.items ?? []).map(search).find(Boolean);

@@ -19,6 +19,8 @@ export class Studio {
     home.prepend(this.canvas);
     this.home = home;
     this.scene = new THREE.Scene();
+    this.sun = new THREE.DirectionalLight('#fff6e8', 1.75);
+    this.floor = new THREE.Mesh(new THREE.PlaneGeometry(4000, 4000), new THREE.ShadowMaterial({ color: '#171208', opacity: 0.22 }));
     this.camera = new THREE.PerspectiveCamera(26, 1, 10, 5000);
     this.controls = new OrbitControls(this.camera, this.canvas);
     this.controls.enablePan = false;
@@ -27,6 +29,9 @@ export class Studio {
     this.paper = null;
     /** @type {import('./pose.js').Motion | null} */
     this.motion = null;
+    /** The middle of the made card and its largest measure, mm. */
+    this.middle = new THREE.Vector3();
+    this.reach = 150;
     this.fraction = 0;
     this.apart = 0;
     this.look = 'aslant';
@@ -41,15 +46,14 @@ export class Studio {
     this.watcher.observe(home);
   }
 
+  /** A warm sun that throws soft shadows on a table. */
   light() {
     this.scene.add(new THREE.HemisphereLight('#ffffff', '#e9dfcd', 1.95));
-    this.sun = new THREE.DirectionalLight('#fff6e8', 1.75);
     this.sun.castShadow = true;
     this.sun.shadow.mapSize.set(2048, 2048);
     this.sun.shadow.radius = 5;
     this.sun.shadow.bias = -0.0004;
     this.sun.shadow.normalBias = 0.35;
-    this.floor = new THREE.Mesh(new THREE.PlaneGeometry(4000, 4000), new THREE.ShadowMaterial({ color: '#171208', opacity: 0.22 }));
     this.floor.rotation.x = -Math.PI / 2;
     this.floor.receiveShadow = true;
     this.floor.raycast = () => {};
@@ -95,7 +99,7 @@ export class Studio {
    * @param {{right: number, above: number, distance: number}} eye degrees; mm, infinite from far away
    */
   lookFromEye(eye) {
-    if (!this.paper || !this.middle) return;
+    if (!this.paper) return;
     this.eye = eye;
     const front = new THREE.Vector3(this.middle.x, this.middle.y, this.paper.box.max.z);
     const [r, a] = [eye.right, eye.above].map((d) => (d * Math.PI) / 180);
@@ -134,7 +138,7 @@ export class Studio {
     this.leaveEye();
     this.look = name;
     this.camera.fov = 26;
-    if (this.middle) this.controls.target.copy(this.flatMiddle ? this.middle.clone().lerp(this.flatMiddle, this.fraction) : this.middle);
+    this.controls.target.copy(this.flatMiddle ? this.middle.clone().lerp(this.flatMiddle, this.fraction) : this.middle);
     this.far(this.reach * 3);
     const d = new THREE.Vector3(.../** @type {any} */ (LOOKS)[name]).normalize();
     const fit = Math.max(1, 1.12 / Math.min(1.12, this.camera.aspect || 1));
@@ -182,7 +186,7 @@ export class Studio {
 
   /** Keeps the card in the middle while it folds to one side. @param {number} fraction */
   follow(fraction) {
-    if (!this.middle || !this.flatMiddle) return;
+    if (!this.flatMiddle) return;
     if (this.eye && fraction === 0) return;
     this.leaveEye();
     const by = this.middle.clone().lerp(this.flatMiddle, fraction).sub(this.controls.target);
