@@ -2,7 +2,9 @@ package hingeleaf.design;
 
 import hingeleaf.measure.Unit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The text of a new file: every key that its form takes, with what it means behind it; those that a
@@ -94,13 +96,20 @@ public final class NewText {
 
   private String flow(Form form) {
     List<String> pairs = new ArrayList<>();
+    sample(form, unit).forEach((key, text) -> pairs.add(key + ": " + text));
+    return "{" + String.join(", ", pairs) + "}";
+  }
+
+  /** What a form must be given, with an example for each key, as YAML on one line. */
+  public static Map<String, String> sample(Form form, Unit unit) {
+    Map<String, String> pairs = new LinkedHashMap<>();
     for (FormField f : form.fields()) {
       FormField.ByUnit example = f.example();
       if (f.needed() && example != null) {
-        pairs.add(f.key() + ": " + example.in(unit));
+        pairs.put(f.key(), example.in(unit));
       }
     }
-    return "{" + String.join(", ", pairs) + "}";
+    return pairs;
   }
 
   private static String remark(FormField f) {

@@ -18,7 +18,8 @@ import java.util.Set;
  */
 public final class Rearrange {
   private static final String FRAMES = ".frames";
-  private static final List<String> STANDING = List.of("mats", "windows", "cut-outs", "words");
+  private static final List<String> STANDING =
+      List.of("mechanisms", "mats", "windows", "cut-outs", "words");
 
   private Rearrange() {}
 
@@ -32,12 +33,9 @@ public final class Rearrange {
   }
 
   private static void follow(Tree tree, String old, String name, List<Change> all) {
-    for (String list : STANDING) {
-      for (int i = 0; i < count(tree, list); i++) {
-        String on = list + "[" + i + "].on";
-        if (text(tree, on).equals(Optional.of(old))) {
-          all.add(new Change.Put(on, YamlText.of(name)));
-        }
+    for (Item item : items(tree)) {
+      if (text(tree, item.keys() + ".on").equals(Optional.of(old))) {
+        all.add(new Change.Put(item.keys() + ".on", YamlText.of(name)));
       }
     }
     if (text(tree, "message.on").equals(Optional.of(old))) {
@@ -58,10 +56,12 @@ public final class Rearrange {
     Tree tree = design.tree();
     Set<String> gone = new HashSet<>();
     name(tree, path).ifPresent(gone::add);
+    List<Item> itself = items(tree).stream().filter(i -> i.path().equals(path)).toList();
+    itself.forEach(i -> name(tree, i.keys()).ifPresent(gone::add));
     Set<Item> items = standing(tree, gone);
     List<Change> all = new ArrayList<>();
-    if (STANDING.stream().anyMatch(list -> path.startsWith(list + "["))) {
-      items(tree).stream().filter(i -> i.path().equals(path)).forEach(items::add);
+    if (!itself.isEmpty()) {
+      items.addAll(itself);
     } else {
       all.add(new Change.Remove(path));
       depths(tree, path).ifPresent(side -> all.add(new Change.Remove(side)));
@@ -84,9 +84,9 @@ public final class Rearrange {
     while (more) {
       more = false;
       for (Item item : items(tree)) {
-        boolean on = text(tree, item.path() + ".on").filter(gone::contains).isPresent();
+        boolean on = text(tree, item.keys() + ".on").filter(gone::contains).isPresent();
         if (on && items.add(item)) {
-          name(tree, item.path()).ifPresent(gone::add);
+          name(tree, item.keys()).ifPresent(gone::add);
           more = true;
         }
       }
@@ -94,9 +94,19 @@ public final class Rearrange {
     return items;
   }
 
-  private record Item(String list, int index) {
+  /**
+   * A part in a list.
+   *
+   * @param sort the one key that its own keys stand under; empty where they stand in the list
+   */
+  private record Item(String list, int index, String sort) {
     String path() {
       return list + "[" + index + "]";
+    }
+
+    /** The path of its keys. */
+    String keys() {
+      return sort.isEmpty() ? path() : path() + "." + sort;
     }
   }
 
@@ -104,10 +114,17 @@ public final class Rearrange {
     List<Item> all = new ArrayList<>();
     for (String list : STANDING) {
       for (int i = 0; i < count(tree, list); i++) {
-        all.add(new Item(list, i));
+        all.add(new Item(list, i, list.equals("mechanisms") ? sort(tree, list, i) : ""));
       }
     }
     return all;
+  }
+
+  private static String sort(Tree tree, String list, int index) {
+    return tree.find(list + "[" + index + "]").orElse(null) instanceof Node.Fields f
+            && !f.entries().isEmpty()
+        ? f.entries().get(0).key().raw()
+        : "";
   }
 
   /** The path of the depth that belongs to a frame, where depths are given one by one. */

@@ -66,7 +66,6 @@ public sealed interface Trial {
 
   /** The pack of another design with everything else as it was. */
   static Pack pack(Pack like, DesignDocument design) {
-    Pack.Inputs in = like.inputs();
-    return Pack.of(new Pack.Inputs(design, in.drawings(), in.bench(), in.lettering(), in.wants()));
+    return like.of(design);
   }
 }

@@ -25,8 +25,28 @@ final class Findings {
     List<Problem> found = new ArrayList<>();
     found.addAll(Misfits.of(pack));
     tabs(pack, found);
+    covered(pack, found);
     letters(pack, found);
     return found;
+  }
+
+  /** Parts of which more or less shows, seen straight on, than their maker wants. */
+  private static void covered(Pack pack, List<Problem> found) {
+    for (EyeSight.Part p : EyeSight.straightOn(pack)) {
+      long percent = Math.round(100 * (1 - p.share()));
+      String what =
+          p.wanted().equals("hidden")
+              ? " shows, seen straight on, and should be hidden - move it, or make it smaller"
+              : percent >= 100
+                  ? " is wholly covered, seen straight on - move it, or open what is in front wider"
+                  : " is covered by "
+                      + Math.max(1, percent)
+                      + " %, seen straight on - move it, make it smaller, or open what is in front"
+                      + " wider; where that is meant, say that some of it may be covered";
+      found.add(
+          Problem.warns("part-covered", p.name(), p.origin(), p.name() + what)
+              .with(Map.of("shows", p.share())));
+    }
   }
 
   /** Words that a reader who holds the card can hardly read. */

@@ -47,6 +47,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,6 +71,7 @@ public final class Pack {
   private static final double PICTURE_MM = 0.03;
 
   private final Inputs in;
+  private final BooleanSupplier stop;
   private final Kept<Structures.Built> built;
   private final Kept<MadeCard> made;
   private final Kept<Flats> flats;
@@ -107,43 +110,78 @@ public final class Pack {
     }
   }
 
-  private Pack(Inputs in) {
+  private Pack(Inputs in, BooleanSupplier stop) {
     this.in = in;
+    this.stop = stop;
     Bearings bearings = new Bearings(in.bench(), in.wants().units(), in.lettering());
-    this.built = new Kept<>(() -> Structures.build(in.design(), bearings, in.drawings()));
-    this.made = new Kept<>(() -> FoldForward.of(card()));
-    this.flats = new Kept<>(() -> FlatStates.of(made(), LISTED_RESTS));
+    this.built = kept(() -> Structures.build(in.design(), bearings, in.drawings()));
+    this.made = kept(() -> FoldForward.of(card()));
+    this.flats = kept(() -> FlatStates.of(made(), LISTED_RESTS));
     this.touches =
-        new Kept<>(
+        kept(
             () ->
                 flats().states().isEmpty()
                     ? Optional.empty()
                     : Optional.of(Contact.way(made(), flats().states().get(best()), CLEARANCE_MM)));
-    this.cutting =
-        new Kept<>(() -> CuttingStudy.of(made(), bestRest(), in.bench().accuracy().mm()));
-    this.swings = new Kept<>(() -> Contact.swings(made()));
-    this.meetings = new Kept<>(() -> Contact.meetings(made()));
-    this.stand = new Kept<>(() -> Standing.of(made(), bestRest()));
-    this.hold = new Kept<>(() -> Hold.of(made()));
-    this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
-    this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
-    this.work =
-        new Kept<>(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
-    this.aslant = new Kept<>(() -> Sight.look(scene().coarser(PICTURE_MM), Look.threeQuarter()));
-    this.way = new Kept<>(this::fold);
-    this.mass = new Kept<>(() -> Mass.of(card(), in.bench()));
-    this.posting = new Kept<>(this::post);
-    this.sheets = new Kept<>(() -> sheets(in.wants().copies()));
-    this.runSheets = new Kept<>(() -> sheets(run().made()));
-    this.consumption =
-        new Kept<>(() -> Consumption.of(card(), cuts(), in.bench(), in.wants().units()));
-    this.price = new Kept<>(() -> Priced.of(this));
-    this.problems = new Kept<>(this::find);
+    this.cutting = kept(() -> CuttingStudy.of(made(), bestRest(), in.bench().accuracy().mm()));
+    this.swings = kept(() -> Contact.swings(made()));
+    this.meetings = kept(() -> Contact.meetings(made()));
+    this.stand = kept(() -> Standing.of(made(), bestRest()));
+    this.hold = kept(() -> Hold.of(made()));
+    this.cuts = kept(() -> CutList.of(card().pieces(), in.bench()));
+    this.scores = kept(() -> ScoreChart.of(cuts(), in.bench()));
+    this.work = kept(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
+    this.aslant = kept(() -> Sight.look(scene().coarser(PICTURE_MM), Look.threeQuarter()));
+    this.way = kept(this::fold);
+    this.mass = kept(() -> Mass.of(card(), in.bench()));
+    this.posting = kept(this::post);
+    this.sheets = kept(() -> sheets(in.wants().copies()));
+    this.runSheets = kept(() -> sheets(run().made()));
+    this.consumption = kept(() -> Consumption.of(card(), cuts(), in.bench(), in.wants().units()));
+    this.price = kept(() -> Priced.of(this));
+    this.problems = kept(this::find);
+  }
+
+  /** A stage that is neither begun nor kept once the work was told to stop. */
+  private <T> Kept<T> kept(Supplier<T> work) {
+    return new Kept<>(
+        () -> {
+          goOn();
+          T made = work.get();
+          goOn();
+          return made;
+        });
   }
 
   /** The pack of these inputs; nothing is worked out yet. */
   public static Pack of(Inputs in) {
-    return new Pack(in);
+    return of(in, () -> false);
+  }
+
+  /**
+   * The same, for work that may be stopped.
+   *
+   * @param stop asked between and within the stages; once it says true, whatever is being worked
+   *     out throws {@link Stopped} and is not kept
+   */
+  public static Pack of(Inputs in, BooleanSupplier stop) {
+    return new Pack(in, stop);
+  }
+
+  /** The pack of another design with everything else as it is, stopped when this one is. */
+  public Pack of(DesignDocument design) {
+    return of(new Inputs(design, in.drawings(), in.bench(), in.lettering(), in.wants()), stop);
+  }
+
+  /**
+   * For whoever works long on what a pack gives.
+   *
+   * @throws Stopped if the work was told to stop
+   */
+  public void goOn() {
+    if (stop.getAsBoolean()) {
+      throw new Stopped();
+    }
   }
 
   /** Names of the costly stages that were worked out so far, for tests of laziness. */
@@ -222,7 +260,7 @@ public final class Pack {
   private List<SheetWork> sheets(int cards) {
     JobUnit unit = in.wants().units().unit() == Unit.IN ? JobUnit.IN : JobUnit.MM;
     SheetOrder.Batch batch = new SheetOrder.Batch(title(), cuts(), cards);
-    return SheetWork.of(SheetOrder.of(List.of(batch), in.bench(), unit, false), () -> false);
+    return SheetWork.of(SheetOrder.of(List.of(batch), in.bench(), unit, false), stop);
   }
 
   /** The sheets for a batch with those cards that go wrong. */

@@ -7,6 +7,7 @@ import hingeleaf.measure.Unit;
 import hingeleaf.mend.Mend;
 import hingeleaf.mend.Mends;
 import hingeleaf.mend.Trial;
+import hingeleaf.pack.Eye;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.pack.PackFiles;
 import hingeleaf.paper.pack.PlanChapters;
@@ -69,19 +70,51 @@ final class CardApi {
   }
 
   void card(Context c) {
-    reckon(() -> answer(c, open(c), ""));
+    reckon(c, () -> answer(c, open(c), ""));
   }
 
-  private void reckon(Runnable work) {
-    reckon(reckoner, work);
+  private void reckon(Context c, Runnable work) {
+    reckon(reckoner, c, work);
   }
 
-  private void slowly(Runnable work) {
-    reckon(patient, work);
+  private void slowly(Context c, Runnable work) {
+    reckon(patient, c, work);
   }
 
-  private static void reckon(Reckoner by, Runnable work) {
+  /** Ends the work on a question that nobody waits for any more. */
+  void stop(Context c) {
+    String name = EditRequest.text(EditRequest.object(Guard.body(c)), "ask");
+    for (Reckoner r : List.of(reckoner, patient, thinking)) {
+      r.stop(name);
+    }
+    json(c, JsonOut.object(out -> out.put("ask", name)));
+  }
+
+  /** What an eye sees of what should be seen, and of what should not. */
+  void sight(Context c) {
+    Eye eye = SightJson.eye(c);
+    reckon(c, () -> json(c, SightJson.text(open(c).whole(), eye)));
+  }
+
+  /** The same from nine places, told later than the one that is looked from. */
+  void sightGrid(Context c) {
+    double distance = SightJson.distance(c);
+    reckon(thinking, c, () -> json(c, SightJson.grid(open(c).whole(), distance)));
+  }
+
+  void doors(Context c) {
+    reckon(thinking, c, () -> json(c, DoorsJson.text(open(c).whole())));
+  }
+
+  /** What the page calls a question that it may want to stop; empty where it does not say. */
+  private static String ask(Context c) {
+    String name = c.header("X-Hingeleaf-Ask");
+    return name != null && name.matches("[A-Za-z0-9-]{8,64}") ? name : "";
+  }
+
+  private static void reckon(Reckoner by, Context c, Runnable work) {
     by.run(
+        ask(c),
         () -> {
           work.run();
           return true;
@@ -91,7 +124,7 @@ final class CardApi {
   /** Changes the card and saves it at once; nothing is changed where one part is refused. */
   void edit(Context c) {
     JsonNode asked = EditRequest.object(Guard.body(c));
-    reckon(() -> edit(c, asked));
+    reckon(c, () -> edit(c, asked));
   }
 
   private void edit(Context c, JsonNode asked) {
@@ -119,18 +152,19 @@ final class CardApi {
 
   void undo(Context c) {
     String name = c.pathParam("name");
-    reckon(() -> answer(c, desk.opened(name, desk.history(name).undo(), view(c)), ""));
+    reckon(c, () -> answer(c, desk.opened(name, desk.history(name).undo(), view(c)), ""));
   }
 
   void redo(Context c) {
     String name = c.pathParam("name");
-    reckon(() -> answer(c, desk.opened(name, desk.history(name).redo(), view(c)), ""));
+    reckon(c, () -> answer(c, desk.opened(name, desk.history(name).redo(), view(c)), ""));
   }
 
   /** All findings, those of folding and of the post too. */
   void findings(Context c) {
     reckon(
         thinking,
+        c,
         () -> {
           List<Problem> all = open(c).problems();
           json(c, JsonOut.object(out -> FindingJson.write(out, all)));
@@ -146,7 +180,8 @@ final class CardApi {
             .findFirst()
             .orElseThrow(() -> new Refusal(404, "the plan has no such chapter"));
     int copies = copies(c.queryParam("copies"));
-    slowly(() -> json(c, BlockJson.text(chapter.of(desk.copies(open(c), copies), desk.fonts()))));
+    slowly(
+        c, () -> json(c, BlockJson.text(chapter.of(desk.copies(open(c), copies), desk.fonts()))));
   }
 
   private static int copies(@Nullable String asked) {
@@ -164,6 +199,7 @@ final class CardApi {
   void mends(Context c) {
     reckon(
         thinking,
+        c,
         () -> {
           Pack pack = open(c).whole();
           List<Problem> problems = pack.problems();
@@ -187,6 +223,7 @@ final class CardApi {
   void mend(Context c) {
     JsonNode asked = EditRequest.object(Guard.body(c));
     reckon(
+        c,
         () -> {
           String name = c.pathParam("name");
           History history = desk.history(name);
@@ -219,7 +256,7 @@ final class CardApi {
   }
 
   void flats(Context c) {
-    reckon(() -> json(c, ResultJson.flats(open(c).whole())));
+    reckon(c, () -> json(c, ResultJson.flats(open(c).whole())));
   }
 
   /** The way from made to a rest, reckoned here and only interpolated by the page. */
@@ -227,6 +264,7 @@ final class CardApi {
     String asked = c.queryParam("rest");
     int rest = asked != null && asked.matches("\\d{1,4}") ? Integer.parseInt(asked) : 0;
     reckon(
+        c,
         () -> {
           Pack pack = open(c).whole();
           if (rest >= pack.flats().states().size()) {
@@ -241,11 +279,11 @@ final class CardApi {
   }
 
   void results(Context c) {
-    slowly(() -> json(c, ResultJson.text(open(c).whole(), desk.fonts())));
+    slowly(c, () -> json(c, ResultJson.text(open(c).whole(), desk.fonts())));
   }
 
   void picture(Context c) {
-    slowly(() -> svg(c, ResultJson.picture(open(c).whole(), dark(c))));
+    slowly(c, () -> svg(c, ResultJson.picture(open(c).whole(), dark(c))));
   }
 
   void design(Context c) {
@@ -263,6 +301,7 @@ final class CardApi {
   /** The names and sizes of the files of the pack. */
   void fileList(Context c) {
     slowly(
+        c,
         () -> {
           Map<String, byte[]> files = files(c);
           json(
@@ -279,6 +318,7 @@ final class CardApi {
   void file(Context c) {
     String wanted = c.queryParam("file");
     slowly(
+        c,
         () -> {
           byte[] bytes = files(c).get(wanted == null ? "" : wanted);
           if (bytes == null) {
@@ -300,7 +340,7 @@ final class CardApi {
   }
 
   void zip(Context c) {
-    slowly(() -> c.contentType("application/zip").result(zip(files(c))));
+    slowly(c, () -> c.contentType("application/zip").result(zip(files(c))));
   }
 
   /** The same files give the same bytes: entries carry no time of their own. */

@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 
 /** What lies open: the folder, the last packs that were worked out, fonts and bench. */
@@ -33,13 +34,13 @@ final class Desk {
   private final Fonts fonts = HouseFonts.read();
   private final Letters letters = new Letters(fonts);
   private final Map<String, History> histories = new LinkedHashMap<>();
-  private final Map<Asked, Pack> packs =
+  private final Map<Asked, Ask.Held> packs =
       Collections.synchronizedMap(
           new LinkedHashMap<>(16, 0.75f, true) {
             private static final long serialVersionUID = 1L;
 
             @Override
-            protected boolean removeEldestEntry(Map.Entry<Asked, Pack> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<Asked, Ask.Held> eldest) {
               return size() > PACKS_KEPT;
             }
           });
@@ -104,16 +105,29 @@ final class Desk {
             copies,
             hashes(drawings),
             own.map(Arrays::hashCode).orElse(0));
-    Pack known = packs.get(asked);
-    if (known != null) {
-      return known;
-    }
+    Ask.Held held =
+        packs.compute(
+            asked,
+            (k, known) ->
+                known == null || known.halted()
+                    ? held(design, drawings, own, view, copies)
+                    : known);
+    Ask.uses(held);
+    return held.pack;
+  }
+
+  private Ask.Held held(
+      DesignDocument design,
+      Map<String, byte[]> drawings,
+      Optional<byte[]> own,
+      Unit view,
+      int copies) {
     Unit written = view.metric() == design.unit().metric() ? design.unit() : view;
     Wants wants = new Wants(MakerUnits.of(written), written == Unit.IN, copies, false);
-    Pack pack =
-        Pack.of(new Pack.Inputs(design, drawings, bench(own, design.unit()), letters, wants));
-    packs.put(asked, pack);
-    return pack;
+    AtomicBoolean halt = new AtomicBoolean();
+    Bench bench = bench(own, design.unit());
+    Pack.Inputs inputs = new Pack.Inputs(design, drawings, bench, letters, wants);
+    return new Ask.Held(Pack.of(inputs, halt::get), halt);
   }
 
   private static List<Integer> hashes(Map<String, byte[]> drawings) {

@@ -12,6 +12,7 @@ import hingeleaf.card.Posed;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Ring;
+import hingeleaf.geom.Vec3;
 import hingeleaf.pack.Pack;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -54,8 +55,25 @@ final class SceneJson {
     String below = b.piece() + "/" + b.panel();
     double out = a.face() == Face.FRONT ? -1 : 1;
     double carried = lifts.getOrDefault(below, 0.0) * (b.face() == Face.FRONT ? 1 : -1);
-    lifts.put(a.piece() + "/" + a.panel(), out * (half + Math.max(0, carried)));
+    double by = out * (half + Math.max(0, carried));
+    Panel glued = panel(a.piece() + "/" + a.panel());
+    for (Panel p : made.panels()) {
+      if (p.piece().equals(a.piece()) && together(glued.made(), p.made())) {
+        lifts.put(p.id(), by);
+      }
+    }
     return true;
+  }
+
+  private Panel panel(String id) {
+    return made.panels().stream().filter(p -> p.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  /** Whether two panels of a piece lie in one plane: a leaf with its strip is lifted whole. */
+  private static boolean together(Rigid a, Rigid b) {
+    Vec3 n = a.normal();
+    return n.minus(b.normal()).length() < 1e-9
+        && Math.abs(n.dot(a.apply(Vec3.ZERO).minus(b.apply(Vec3.ZERO)))) < 1e-9;
   }
 
   private void piece(Piece p) {
@@ -90,11 +108,16 @@ final class SceneJson {
   }
 
   private void rings(Region r) {
-    ring(r.outer());
-    r.holes().forEach(this::ring);
+    rings(out, r);
   }
 
-  private void ring(Ring ring) {
+  /** The outer ring and the holes, x and y after each other. */
+  static void rings(JsonOut out, Region r) {
+    ring(out, r.outer());
+    r.holes().forEach(h -> ring(out, h));
+  }
+
+  private static void ring(JsonOut out, Ring ring) {
     out.item(
         () ->
             ring.points()

@@ -4,6 +4,7 @@ import hingeleaf.design.DesignDocument;
 import hingeleaf.design.FieldKind;
 import hingeleaf.design.Form;
 import hingeleaf.design.FormField;
+import hingeleaf.design.NewText;
 import hingeleaf.design.Node;
 import hingeleaf.design.Range;
 import hingeleaf.design.Values;
@@ -227,14 +228,24 @@ final class SheetJson implements FieldKind.Visitor<SheetJson> {
   @Override
   public SheetJson list(FieldKind.ListOf kind) {
     out.put("kind", "list").put("least", kind.least()).put("most", kind.most());
-    boolean choices = kind.item() instanceof FieldKind.OneOf;
     if (kind.item() instanceof FieldKind.Group g) {
       out.put("of", g.form().name()).put("one", g.form().title());
       out.each("items", at.forms(field.key()), this::form);
-    } else if (choices) {
+    } else if (kind.item() instanceof FieldKind.OneOf one) {
+      out.each("sorts", one.variants(), this::sort);
       out.each("items", at.choices(field.key()), this::choice);
     }
     return this;
+  }
+
+  /** One of the sorts that can be added to a list, with what it must be given. */
+  private void sort(FieldKind.Variant v) {
+    out.put("word", v.main().key()).put("says", v.main().says());
+    if (v.main().kind() instanceof FieldKind.Group g) {
+      out.put("title", g.form().title());
+      Unit unit = design.unit() == Unit.IN ? Unit.IN : Unit.MM;
+      out.group("sample", o -> NewText.sample(g.form(), unit).forEach(o::put));
+    }
   }
 
   @Override

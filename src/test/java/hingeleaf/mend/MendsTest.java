@@ -39,7 +39,7 @@ class MendsTest {
         + rect
         + "}, stock: navy-220, raised-by: "
         + raised
-        + "}\n";
+        + ", seen: any}\n";
   }
 
   private static Pack pack(String yaml) {

@@ -24,11 +24,14 @@ class RearrangeTest {
             - {name: far, aperture: {circle: 90}}
             - {name: middle, aperture: {circle: 106}}
             - {name: near, aperture: {circle: 120}}
+      mechanisms:
+        - door: {name: hatch, on: middle, width: 30, height: 30, at: [0, 60], stock: navy-220}
       mats:
         - {name: sea, on: middle, stock: kraft-220}
       cut-outs:
         - {name: boat, on: sea, outline: {circle: 10}, stock: navy-220}
         - {name: moon, on: boat, outline: {circle: 5}, stock: navy-220}
+        - {name: lamp, on: hatch, outline: {circle: 4}, stock: navy-220}
         - {name: gull, on: far, outline: {circle: 5}, stock: navy-220}
       """;
   private static final String FRAMES = "base.stacked-frames.frames";
@@ -56,7 +59,18 @@ class RearrangeTest {
   void whatStoodOnAFrameGoesWithItAndWhatStoodOnThatToo() {
     String text = after(Rearrange.remove(design(TEXT), FRAMES + "[1]"));
     assertThat(text).contains("side: [10, 14]").contains("gull");
-    assertThat(text).doesNotContain("middle", "sea", "boat", "moon");
+    assertThat(text).doesNotContain("middle", "sea", "boat", "moon", "hatch", "lamp");
+  }
+
+  @Test
+  void aDoorIsAPartLikeOthers() {
+    String renamed = after(Rearrange.rename(design(TEXT), "mechanisms[0].door", "flap"));
+    assertThat(renamed)
+        .isEqualTo(TEXT.replace("name: hatch", "name: flap").replace("on: hatch", "on: flap"));
+    String text = after(Rearrange.remove(design(TEXT), "mechanisms[0]"));
+    assertThat(text).doesNotContain("hatch", "lamp").contains("moon");
+    String moved = after(Rearrange.rename(design(TEXT), FRAMES + "[1]", "centre"));
+    assertThat(moved).contains("door: {name: hatch, on: centre");
   }
 
   @Test

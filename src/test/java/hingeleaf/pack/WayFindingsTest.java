@@ -111,7 +111,7 @@ class WayFindingsTest {
         pack(
             design(
                 "{name: mast, on: back, outline: {rect: [14, 60]}, stock: navy-220,"
-                    + " raised-by: 16}"));
+                    + " raised-by: 16, seen: any}"));
     Problem p = only(pack, "stands-through");
     assertThat(p.message()).contains("stands 16.28 mm high and goes through far");
     assertThat(p.wants()).hasSize(1);

@@ -45,6 +45,11 @@ class ApiDocumentTest {
       holds("Card", page.get(card).body());
       holds("Flats", page.get(card + "/flats").body());
       holds("Motion", page.get(card + "/motion?rest=0").body());
+      holds("Doors", page.get(card + "/doors").body());
+      holds("Sight", page.get(card + "/sight?right=-20&above=20&distance=300").body());
+      holds("SightGrid", page.get(card + "/sight/grid?distance=far").body());
+      holds("Refusal", page.get(card + "/sight?right=200").body());
+      holds("Stop", page.post("/api/stop", "{\"ask\":\"nobody-waits\"}").body());
       holds("Results", page.get(card + "/results").body());
       holds("Findings", page.get(card + "/findings").body());
       holds("Mends", page.get(card + "/mends").body());

@@ -90,9 +90,9 @@ class EditTest {
 
   @Test
   void aFrameTakesItsPartsAlong() throws Exception {
-    edit("mm", "{\"op\":\"rename\",\"path\":\"base.stacked-frames.frames[1]\",\"text\":\"reef\"}");
-    assertThat(file()).contains("name: reef").contains("on: reef").doesNotContain("middle");
-    edit("mm", "{\"op\":\"move\",\"path\":\"base.stacked-frames.frames[1]\",\"to\":0}");
+    edit("mm", "{\"op\":\"rename\",\"path\":\"base.stacked-frames.frames[2]\",\"text\":\"reef\"}");
+    assertThat(file()).contains("name: reef").contains("on: reef").doesNotContain("on: near");
+    edit("mm", "{\"op\":\"move\",\"path\":\"base.stacked-frames.frames[2]\",\"to\":0}");
     assertThat(file().indexOf("name: reef")).isLessThan(file().indexOf("name: far"));
     edit("mm", "{\"op\":\"remove\",\"path\":\"base.stacked-frames.frames[0]\"}");
     assertThat(file()).doesNotContain("reef").doesNotContain("gull").contains("boat");
@@ -113,7 +113,7 @@ class EditTest {
     edit(
         "mm",
         "{\"op\":\"put\",\"path\":\"base.stacked-frames.frames[2].aperture\","
-            + "\"yaml\":\"{square: 130}\"}");
+            + "\"yaml\":\"{circle: 130}\"}");
     JsonNode found = ServedPage.json(page.get("/api/cards/" + name + "/findings")).get("findings");
     int shows = -1;
     for (int i = 0; i < found.size(); i++) {
@@ -125,7 +125,7 @@ class EditTest {
     String body = "{\"base\":" + version + ",\"finding\":" + shows + ",\"mend\":0}";
     JsonNode after = ServedPage.json(page.post("/api/cards/" + name + "/mend?unit=mm", body));
     assertThat(after.get("findings").toString()).doesNotContain("tab-shows");
-    assertThat(file()).contains("{square: 126}");
+    assertThat(file()).contains("{circle: 126}");
   }
 
   @Test

@@ -49,7 +49,16 @@ public final class PackFiles {
     List<String> names = List.copyOf(wanted.keySet());
     // Files do not depend on each other: two cores write two at a time, the order stays.
     List<ForkJoinTask<byte[]>> tasks = new ArrayList<>();
-    wanted.values().forEach(w -> tasks.add(ForkJoinTask.adapt(w::get)));
+    wanted
+        .values()
+        .forEach(
+            w ->
+                tasks.add(
+                    ForkJoinTask.adapt(
+                        () -> {
+                          pack.goOn();
+                          return w.get();
+                        })));
     List<byte[]> made = ForkJoinTask.invokeAll(tasks).stream().map(ForkJoinTask::join).toList();
     Map<String, byte[]> all = new LinkedHashMap<>();
     for (int i = 0; i < made.size(); i++) {

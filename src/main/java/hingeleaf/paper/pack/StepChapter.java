@@ -36,8 +36,13 @@ final class StepChapter {
     StepPictures pictures = new StepPictures(pack, width, fonts);
     // In their order, for each picture goes on from the one before.
     for (Step step : pack.work().steps()) {
-      all.add(new Block.Numbered(step.number(), body(step, pictures.of(step))));
+      all.add(numbered(pack, step, pictures));
     }
+  }
+
+  private static Block numbered(Pack pack, Step step, StepPictures pictures) {
+    pack.goOn();
+    return new Block.Numbered(step.number(), body(step, pictures.of(step)));
   }
 
   private static List<Block> body(Step step, Optional<Drawing> drawing) {

@@ -29,7 +29,9 @@ export class Refused extends Error {
  * @returns {Promise<Response>}
  */
 async function ask(method, path, body, signal) {
+  /** @type {Record<string, string>} */
   const headers = { 'X-Hingeleaf-Key': sessionStorage.getItem(KEEP) ?? '' };
+  if (signal) headers['X-Hingeleaf-Ask'] = named(signal);
   const raw = typeof body === 'string' || body instanceof Blob;
   let answer;
   try {
@@ -45,6 +47,13 @@ async function ask(method, path, body, signal) {
     throw new Refused(answer.status, told.message ?? 'this did not work', told.findings ?? []);
   }
   return answer;
+}
+
+/** A name for a question that may be stopped: then the server stops its work too. @param {AbortSignal} signal */
+function named(signal) {
+  const name = 'ask-' + Math.random().toString(36).slice(2) + '-' + Date.now().toString(36);
+  signal.addEventListener('abort', () => { post('/stop', { ask: name }).catch(() => {}); }, { once: true });
+  return name;
 }
 
 /** @param {string} path @param {AbortSignal} [signal] */

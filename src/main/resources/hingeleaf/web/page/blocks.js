@@ -37,7 +37,10 @@ function table(b) {
 
 /** @param {Block} b */
 function figure(b) {
-  const drawn = h('div', { class: 'drawn' }, drawing(b.drawing));
+  const wide = b.width > 100; // on a phone such a drawing is moved sideways rather than made too small to read
+  const svg = /** @type {SVGElement} */ (drawing(b.drawing));
+  const drawn = h('div', { class: 'drawn', ...(wide ? { tabindex: 0, role: 'region', 'aria-label': b.caption || 'Drawing' } : {}) }, svg);
+  if (wide) svg.style.minWidth = `${Math.round(b.width * 3)}px`;
   drawn.style.maxWidth = `min(100%, ${Math.round(b.width * 4.4 + 34)}px)`;
   return h('figure', { class: 'plate' }, drawn, b.caption && h('figcaption', {}, b.caption));
 }

@@ -10,6 +10,12 @@ let copies = 1;
 /** @type {AbortController | null} */
 let running = null;
 
+/** The card has changed: nobody waits any longer for what is being worked out. */
+export function leave() {
+  running?.abort();
+  running = null;
+}
+
 /**
  * @param {(id: string, title: string, says: string, ...body: any[]) => HTMLElement} section
  * @returns {{nodes: HTMLElement[], load: () => Promise<void>}}

@@ -23,8 +23,8 @@ export function chips() {
 function chip(shape, name, d) {
   const el = h('button', {
     type: 'button', class: 'chip', 'data-shape': shape, 'aria-label': `Add a cut-out: ${name}`,
-    onclick: (/** @type {any} */ e) => { if (!el.dataset.carried) addCutOut(shape, 'back', [0, 0]); delete el.dataset.carried; void e; },
-    onpointerdown: (/** @type {PointerEvent} */ e) => carry(e, el, shape),
+    onclick: () => { if (!el.dataset.carried) addCutOut(shape, 'back', [0, 0]); delete el.dataset.carried; },
+    onpointerdown: (/** @type {PointerEvent} */ e) => carry(e, el, (spot) => addCutOut(shape, spot.on, spot.at)),
   });
   if (d) {
     const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
@@ -39,8 +39,8 @@ function chip(shape, name, d) {
   return el;
 }
 
-/** Follows the pointer; where it is let go over a panel, the shape is set there. @param {PointerEvent} e @param {any} el @param {string} shape */
-function carry(e, el, shape) {
+/** Follows the pointer; where it is let go over a panel, the part is set there. @param {PointerEvent} e @param {any} el @param {(spot: import('./carry.js').Spot) => any} drop */
+function carry(e, el, drop) {
   const from = [e.clientX, e.clientY];
   const stage = document.querySelector('.work .stage');
   const move = (/** @type {PointerEvent} */ m) => {
@@ -51,11 +51,22 @@ function carry(e, el, shape) {
     document.removeEventListener('pointermove', move);
     stage?.classList.remove('drop');
     const at = el.dataset.carried && dropAt(m.clientX, m.clientY);
-    if (at) addCutOut(shape, at.on, at.at);
+    if (at) drop(at);
     setTimeout(() => delete el.dataset.carried, 0);
   };
   document.addEventListener('pointermove', move);
   document.addEventListener('pointerup', up, { once: true });
+}
+
+/**
+ * A button that adds a part, and can be carried to where the part should sit.
+ * @param {string} words @param {() => any} add @param {(spot: import('./carry.js').Spot) => any} drop
+ */
+export function carried(words, add, drop) {
+  const el = h('button', { type: 'button', class: 'chip',
+    onclick: () => { if (!el.dataset.carried) add(); delete el.dataset.carried; },
+    onpointerdown: (/** @type {PointerEvent} */ e) => carry(e, el, drop) }, words);
+  return el;
 }
 
 /** Takes an outline from a file of the maker's. */

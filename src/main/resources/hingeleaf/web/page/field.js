@@ -141,7 +141,7 @@ function input(f, name) {
     case 'word': return choiceInput({ path: f.path, label: name, value: f.text ?? '', change: text,
       options: f.choices.map((/** @type {any} */ c) => ({ word: c.word, says: pretty(c.word), title: c.says })) });
     case 'reference': return choiceInput({ path: f.path, label: name, value: f.text ?? '', change: text,
-      options: f.needed ? named(f) : [{ word: '', says: 'the usual one' }, ...named(f)] });
+      options: f.needed ? named(f) : [{ word: '', says: /left out: (?:cut into )?(.+)$/.exec(f.says)?.[1] ?? 'the usual one' }, ...named(f)] });
     case 'yesNo': return choiceInput({ path: f.path, label: name, value: f.yes ? 'yes' : 'no',
       options: [{ word: 'yes', says: 'yes' }, { word: 'no', says: 'no' }], change: (w) => ({ op: 'put', path: f.path, yaml: w }) });
     case 'stages': return several(f, name, ', ');

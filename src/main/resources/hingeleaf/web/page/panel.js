@@ -84,3 +84,26 @@ export function inkMesh(rings, z, colour, back) {
   mesh.receiveShadow = true;
   return mesh;
 }
+
+/**
+ * What an eye does not see of a panel is drawn through all that covers it; what it should not see is
+ * drawn where it shows.
+ * @param {number[][][]} regions @param {number} half half the thickness, mm @param {string} kind
+ */
+export function markMeshes(regions, half, kind) {
+  const through = kind === 'covered';
+  const shapes = regions.map((rings) => {
+    const [outer, ...holes] = rings.map(points);
+    const shape = new THREE.Shape(outer);
+    shape.holes = holes.map((r) => new THREE.Path(r));
+    return shape;
+  });
+  const fill = new THREE.Mesh(new THREE.ShapeGeometry(shapes), new THREE.MeshBasicMaterial({
+    color: '#c2410c', transparent: true, opacity: through ? 0.3 : 0.85, depthTest: !through, depthWrite: false, side: THREE.DoubleSide,
+    polygonOffset: true, polygonOffsetFactor: -4, polygonOffsetUnits: -4,
+  }));
+  fill.position.z = half + 0.05;
+  const edge = new THREE.LineSegments(outlineGeometry(regions.flat(), half + 0.05), new THREE.LineBasicMaterial({ color: '#c2410c', depthTest: !through, transparent: true }));
+  for (const m of [fill, edge]) { m.renderOrder = 5; m.raycast = () => {}; }
+  return [fill, edge];
+}

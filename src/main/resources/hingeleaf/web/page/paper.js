@@ -1,6 +1,6 @@
 // The whole card in three dimensions, made from the pieces that the server tells.
 import * as THREE from 'three';
-import { inkMesh, outlineGeometry, panelGeometry } from './panel.js';
+import { inkMesh, markMeshes, outlineGeometry, panelGeometry } from './panel.js';
 import { matrixOf } from './pose.js';
 
 const STILL = new THREE.Matrix4();
@@ -23,6 +23,10 @@ export class Paper {
     /** @type {{mesh: any, outline: any, made: any, told: any, rank: number}[]} */
     this.panels = told.panels.map((/** @type {any} */ p) => this.panel(p, materials.get(p.piece)));
     this.materials = materials;
+    /** @type {any[]} */
+    this.marks = [];
+    /** @type {{panels: Set<number>, turn: any}[]} */
+    this.doors = [];
     this.rank();
     this.place(null, 0);
     this.box = new THREE.Box3().setFromObject(this.group);
@@ -43,6 +47,7 @@ export class Paper {
       for (const rings of ink.regions) {
         const drawn = inkMesh(rings, ink.back ? -half - 0.03 : half + 0.03, ink.colour, ink.back);
         drawn.raycast = () => {};
+        drawn.userData = { origin: ink.origin };
         mesh.add(drawn);
       }
     }
@@ -68,17 +73,37 @@ export class Paper {
    */
   place(motion, apart) {
     this.panels.forEach((p, i) => {
-      p.mesh.matrix.copy(motion ? motion.of(i) : STILL).multiply(p.made);
+      p.mesh.matrix.copy(motion ? motion.of(i) : STILL);
+      for (const d of this.doors) if (d.panels.has(i)) p.mesh.matrix.multiply(d.turn);
+      p.mesh.matrix.multiply(p.made);
       p.mesh.matrix.elements[14] += apart * p.rank;
       p.mesh.matrixWorldNeedsUpdate = true;
     });
   }
 
-  /** Lights one piece. @param {string} id */
+  /**
+   * Marks on the panels what an eye does not see, or should not.
+   * @param {{kind: string, marks: {piece: string, panel: string, regions: number[][][]}[]}[]} seen
+   */
+  mark(seen) {
+    for (const m of this.marks) { m.geometry.dispose(); m.removeFromParent(); }
+    this.marks = [];
+    for (const s of seen) for (const m of s.marks) {
+      const panel = this.panels.find((p) => p.told.piece === m.piece && p.told.name === m.panel);
+      if (!panel) continue;
+      for (const drawn of markMeshes(m.regions, this.pieces.get(m.piece).thickness / 2, s.kind)) {
+        panel.mesh.add(drawn);
+        this.marks.push(drawn);
+      }
+    }
+  }
+
+  /** Lights one piece, or the one panel of that name that is cut into a piece. @param {string} id */
   light(id) {
     for (const p of this.panels) {
-      p.outline.material = p.told.piece === id ? this.lit : this.line;
-      p.outline.renderOrder = p.told.piece === id ? 1 : 0;
+      const lit = p.told.piece === id || p.told.name === id;
+      p.outline.material = lit ? this.lit : this.line;
+      p.outline.renderOrder = lit ? 1 : 0;
     }
     for (const [piece, all] of this.materials) {
       for (const m of /** @type {any[]} */ (all)) m.emissive.set(piece === id ? '#5a2408' : '#000000');

@@ -53,8 +53,51 @@ function insertFrame(frames, at) {
 /** @param {string} on */
 export const addMat = (on) => insert('mats', `{name: ${freeName('mat')}, on: ${on}, stock: ${paper()}}`);
 
-/** @param {string} on */
-export const addWords = (on) => insert('words', `{text: Your words, on: ${on}, height: ${about(6)}}`);
+/** @param {string} on @param {[number, number]} [at] mm from the panel's middle */
+export const addWords = (on, at) => insert('words', `{text: Your words, on: ${on}${placed(at)}, height: ${about(6)}}`);
+
+/** @param {[number, number] | null | undefined} at */
+const placed = (at) => (at ? `, at: [${at.map(told).join(', ')}]` : '');
+
+/**
+ * A mechanism of a sort, with what it must be given. A door that is not carried anywhere is set over
+ * the opening of its panel, of its own paper; one that is carried is as large as its sort suggests.
+ * @param {{word: string, sample: Record<string, string>}} sort @param {string} on @param {[number, number] | null} at
+ */
+export function addSort(sort, on, at) {
+  /** @type {Record<string, string>} */
+  const given = { ...sort.sample };
+  if ('name' in given) given.name = freeName(given.name);
+  if ('on' in given && sort.word === 'door') given.on = on;
+  given.stock = sort.word === 'door' ? paper() : cardsOwn();
+  if (sort.word === 'door') Object.assign(given, at ? { at: `[${at.map(told).join(', ')}]` } : over(on));
+  const yaml = Object.entries(given).map(([key, text]) => `${key}: ${text}`).join(', ');
+  return insert('mechanisms', `{${sort.word}: {${yaml}}}`);
+}
+
+/** The paper of the card's frames. */
+function cardsOwn() {
+  const base = card().sheet.fields.find((/** @type {any} */ f) => f.key === 'base').value.fields[0].value;
+  return base.fields.find((/** @type {any} */ f) => f.key === 'stock')?.text ?? paper();
+}
+
+/** The size and place of a door that covers a panel's opening. @param {string} on @returns {Record<string, string>} */
+function over(on) {
+  const panel = card().scene?.panels.find((/** @type {any} */ p) => p.piece === on && p.name === 'panel');
+  const [outer, hole] = (panel?.shape ?? []).map(boxOf);
+  if (!hole) return {};
+  const lap = 4 * ruler().step;
+  const up = (/** @type {number} */ mm) => told(Math.ceil(mm / ruler().step) * ruler().step);
+  return { width: up(hole.w + lap), height: up(hole.h + lap), at: `[${told(hole.x - outer.x)}, ${told(hole.y - outer.y)}]` };
+}
+
+/** Size and middle of a ring. @param {number[]} ring */
+function boxOf(ring) {
+  const xs = ring.filter((_, i) => i % 2 === 0);
+  const ys = ring.filter((_, i) => i % 2 === 1);
+  const [l, r, b, t] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  return { w: r - l, h: t - b, x: (l + r) / 2, y: (b + t) / 2 };
+}
 
 /** @param {string} on */
 export function addWindow(on) {

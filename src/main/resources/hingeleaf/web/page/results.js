@@ -3,7 +3,7 @@ import { drawing, h } from './dom.js';
 import { about, card, explain, placeOf, watch } from './card.js';
 import { choose, light } from './chosen.js';
 import { getBlob } from './api.js';
-import { chapters } from './chapters.js';
+import { chapters, leave } from './chapters.js';
 
 /** @param {HTMLElement} home */
 export function results(home) {
@@ -12,6 +12,7 @@ export function results(home) {
   home.append(inner);
   watch((now) => {
     clearTimeout(timer);
+    leave();
     if (!now.scene) {
       inner.replaceChildren(h('section', {}, h('p', { class: 'quiet' }, 'Pieces and steps come here as soon as the card can be made.')));
       return;

@@ -11,6 +11,11 @@ const SENTENCES = {
   'cut-outs': '{name}, {outline}, of {stock}, on {on}; its middle {at}.',
   words: '“{text}” on {on}, capitals {height} high, {at}.',
   windows: '{name}, {stock} behind the opening of {on}, reaching {overlap} past it.',
+  door: '{name}, a {shape} door on {on}, hung at its {hinge} edge, {width} wide and {height} high; its middle {at}; cut from {stock}.',
+  'base-tab': '{name}, a base tab {width} wide, of {stock}.',
+  'belly-strip': '{name}, a belly strip {width} wide, of {stock}.',
+  'slot-lock': '{name}, a slot-lock {height} high, of {stock}.',
+  'fold-down-brace': '{name}, a fold-down brace in front of {on}, of {stock}.',
   message: 'A panel to write on, of {stock}, on the {face} of {on}.',
 };
 
@@ -24,8 +29,7 @@ const fieldsOf = (form) => new Map(form.fields.map((/** @type {any} */ f) => [f.
  */
 export function sentence(form, label) {
   const fields = fieldsOf(form);
-  const pattern = /** @type {any} */ (SENTENCES)[form.form] ?? form.fields
-    .filter((/** @type {any} */ f) => f.needed).map((/** @type {any} */ f) => `${f.key} {${f.key}}`).join(', ') + '.';
+  const pattern = /** @type {any} */ (SENTENCES)[form.form] ?? plain(form);
   /** @type {any[]} */
   const out = [];
   const used = new Set();
@@ -36,6 +40,14 @@ export function sentence(form, label) {
     else if (f) { out.push(any(f, label)); used.add(key); }
   }
   return { sentence: out, rest: form.fields.filter((/** @type {any} */ f) => !used.has(f.key)) };
+}
+
+/** What must be given, key by key, for a form that has no sentence of its own. @param {any} form */
+function plain(form) {
+  const needed = form.fields.filter((/** @type {any} */ f) => f.needed && f.kind !== 'list' && f.kind !== 'group').map((/** @type {any} */ f) => f.key);
+  const bit = (/** @type {string} */ key) => ({ name: '', stock: 'of {stock}', on: 'on {on}' }[key] ?? `${key.replace(/-/g, ' ')} {${key}}`);
+  const bits = needed.map(bit).filter(Boolean);
+  return (needed.includes('name') ? '{name}, ' : '') + [form.title, ...bits].join(', ').replace(', of ', ' of ') + '.';
 }
 
 /** The field of any kind, shapes and places included. @param {any} f @param {string} label @returns {any} */

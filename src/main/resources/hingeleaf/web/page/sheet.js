@@ -4,11 +4,11 @@ import { card, watch } from './card.js';
 import { choose, light } from './chosen.js';
 import { textInput } from './field.js';
 import { any, sentence } from './sentence.js';
-import { addFrame, addMat, addWindow, addWords, partTools } from './parts.js';
-import { chips } from './chips.js';
+import { addFrame, addMat, addSort, addWindow, addWords, partTools } from './parts.js';
+import { carried, chips } from './chips.js';
 
-const HEADS = { mats: 'Mats', 'cut-outs': 'Cut-outs', words: 'Words', windows: 'Windows' };
-const ORDER = ['mats', 'cut-outs', 'words', 'windows'];
+const HEADS = { mats: 'Mats', 'cut-outs': 'Cut-outs', words: 'Words', windows: 'Windows', mechanisms: 'Doors' };
+const ORDER = ['mechanisms', 'mats', 'cut-outs', 'words', 'windows'];
 
 /** @param {HTMLElement} home */
 export function worksheet(home) {
@@ -83,6 +83,17 @@ function count(n) {
 
 /** @param {any} item @param {number} i @param {any} field @param {boolean} ordered @param {Set<string | null>} open */
 function part(item, i, field, ordered, open) {
+  return entry(item, item.path, i, field, ordered, open);
+}
+
+/** A part that is told as one of several sorts: its form is inside. @param {any} item @param {number} i @param {any} field @param {Set<string | null>} open */
+function sorted(item, i, field, open) {
+  const form = item.fields.find((/** @type {any} */ f) => f.key === item.variant)?.value;
+  return form && entry(form, item.path, i, field, false, open);
+}
+
+/** @param {any} item its form @param {string} path of the entry in its list @param {number} i @param {any} field @param {boolean} ordered @param {Set<string | null>} open */
+function entry(item, path, i, field, ordered, open) {
   const named = item.fields.find((/** @type {any} */ f) => f.key === 'name' || f.key === 'text');
   const name = named.text;
   const { sentence: words, rest } = sentence(item, name);
@@ -90,19 +101,19 @@ function part(item, i, field, ordered, open) {
   return h('li', { 'data-part': id, onfocusin: () => choose(id), onpointerdown: () => choose(id) },
     h('p', {}, words),
     h('div', { class: 'tools' },
-      partTools({ path: item.path, index: i, count: field.items.length, name, least: field.least, ordered }),
+      partTools({ path, index: i, count: field.items.length, name, least: field.least, ordered }),
       more(item.path, rest, name, open)));
 }
 
 /** @param {any} field @param {Set<string | null>} open */
 function list(field, open) {
-  const head = /** @type {any} */ (HEADS)[field.key];
-  const items = field.items.map((/** @type {any} */ item, /** @type {number} */ i) => part(item, i, field, false, open));
+  const head = field.sorts?.length > 1 ? 'Doors and stays' : /** @type {any} */ (HEADS)[field.key];
+  const items = field.items.map((/** @type {any} */ item, /** @type {number} */ i) => (field.sorts ? sorted(item, i, field, open) : part(item, i, field, false, open)));
   return [
     h('hr', { class: 'score' }),
     h('h2', {}, head),
     items.length ? h('ul', { class: 'parts plain' }, items) : null,
-    adder(field.key),
+    adder(field),
   ];
 }
 
@@ -115,13 +126,14 @@ function isFrame(name) {
   return form.fields.some((/** @type {any} */ f) => f.kind === 'list' && f.items.some((/** @type {any} */ i) => i.fields.some((/** @type {any} */ g) => g.key === 'name' && g.text === name)));
 }
 
-/** @param {string} key */
-function adder(key) {
-  if (key === 'cut-outs') return chips();
-  const say = { mats: 'Add a mat on the back', words: 'Add words on the back', windows: 'Add a window in the front' };
-  const go = { mats: () => addMat('back'), words: () => addWords('back'), windows: () => addWindow(front()) };
-  const words = /** @type {any} */ (say)[key];
-  return words && h('div', { class: 'add' }, h('button', { type: 'button', onclick: /** @type {any} */ (go)[key] }, words));
+/** What can be added to a list: pressed, or carried to where it should sit. @param {any} field */
+function adder(field) {
+  if (field.key === 'cut-outs') return chips();
+  if (field.key === 'mechanisms') return h('div', { class: 'add' }, field.sorts.map((/** @type {any} */ s) => carried(`Add ${s.title}`, () => addSort(s, front(), null), (spot) => addSort(s, spot.on, spot.at))));
+  if (field.key === 'mats') return h('div', { class: 'add' }, carried('Add a mat on the back', () => addMat('back'), (spot) => addMat(spot.on)));
+  if (field.key === 'words') return h('div', { class: 'add' }, carried('Add words on the back', () => addWords('back'), (spot) => addWords(spot.on, spot.at)));
+  if (field.key === 'windows') return h('div', { class: 'add' }, carried('Add a window in the front', () => addWindow(front()), (spot) => addWindow(spot.on)));
+  return null;
 }
 
 /** @param {any} field @param {Set<string | null>} open */

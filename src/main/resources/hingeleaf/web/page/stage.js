@@ -5,6 +5,8 @@ import { choose, chosen, watchChosen } from './chosen.js';
 import { Hand } from './hand.js';
 import { Motion } from './pose.js';
 import { Studio } from './studio.js';
+import { Doors } from './doors.js';
+import { eyes } from './eye.js';
 
 /** @param {HTMLElement} home @returns {() => void} ends it */
 export function stage(home) {
@@ -17,13 +19,18 @@ export function stage(home) {
   new Hand(studio);
   frame.append(looks(studio));
   const folding = new Folding(studio);
+  const doors = new Doors(studio);
+  folding.el.append(doors.el);
   home.append(folding.el);
+  const eye = eyes(home, studio);
   watch((now) => {
     gone.hidden = Boolean(now.scene);
     if (!now.scene) return;
     studio.show(now.scene);
     studio.paper?.light(chosen());
+    doors.changed();
     folding.changed();
+    eye.changed();
     frame.dataset.shown = String(now.version);
   });
   watchChosen((part) => {
