@@ -108,8 +108,8 @@ class PilesTest {
   }
 
   /**
-   * All leaning left, with tabs as wide as sides: W + n d wide; the sum of layers x width is that of
-   * the pieces, W + n (W + 2 d + 2 t); and n + 2 layers at most, as in the worked case (strips
+   * All leaning left, with tabs as wide as sides: W + n d wide; the sum of layers x width is that
+   * of the pieces, W + n (W + 2 d + 2 t); and n + 2 layers at most, as in the worked case (strips
    * counted by hand for one, two and three stages).
    */
   @ParameterizedTest
@@ -128,8 +128,7 @@ class PilesTest {
     MadeCard made = SampleStacks.plain(width, height, side, side, frames, 0.3);
     List<Integer> left = List.of(-1, -1, -1).subList(0, frames);
     Posed flat = sheared(made, left, Math.PI / 2);
-    assertThat(Piles.footprint(made, flat).width())
-        .isCloseTo(width + frames * side, within(1e-9));
+    assertThat(Piles.footprint(made, flat).width()).isCloseTo(width + frames * side, within(1e-9));
     Piles.Pile pile = Piles.of(made, flat, sheared(made, left, Math.PI / 2 - 0.01));
     assertThat(pile.layers()).isEqualTo(frames + 2);
     assertThat(pile.layered() / height)
