@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Compares the card as it was meant with the card as it becomes. */
 final class RescueReport {
@@ -29,6 +30,7 @@ final class RescueReport {
   private static final double NOTICED = 0.02;
 
   private static final double EPS = 1e-6;
+  private static final double SAME_MM = 1e-4;
 
   private final Pack old;
   private final Pack made;
@@ -112,8 +114,16 @@ final class RescueReport {
     return measures.size(was.id(), word, otherwise);
   }
 
+  /** Cut alike, to below what any hand can tell. */
   private static boolean same(Piece a, Piece b) {
-    return a.shape().equals(b.shape()) && a.scores().equals(b.scores());
+    return Math.abs(a.width() - b.width()) < SAME_MM
+        && Math.abs(a.height() - b.height()) < SAME_MM
+        && Math.abs(a.shape().area() - b.shape().area()) < SAME_MM * (a.width() + a.height())
+        && IntStream.range(0, Math.min(a.scores().size(), b.scores().size()))
+            .allMatch(
+                i ->
+                    a.scores().get(i).at().from().distance(b.scores().get(i).at().from())
+                        < SAME_MM);
   }
 
   /** How a frame is glued, where it is not simply on the edge. */

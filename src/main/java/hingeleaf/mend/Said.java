@@ -28,6 +28,10 @@ final class Said {
 
   /** As a bare number in the design's unit. */
   static String yaml(Pack pack, double mm) {
+    MakerUnits units = MakerUnits.of(pack.inputs().design().unit());
+    if (units.exact(mm)) {
+      return units.number(mm);
+    }
     double unit = pack.inputs().design().unit().mm().toDouble();
     BigDecimal number = BigDecimal.valueOf(mm / unit).setScale(DECIMALS, RoundingMode.HALF_EVEN);
     return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();

@@ -194,6 +194,17 @@ class RescueTest {
     liesFlat(r.pack());
   }
 
+  @Test
+  void inchesStayInches_andWhatIsUntouchedStaysAsDesigned() {
+    Pack start = SamplePacks.example("harvest-supper.yaml");
+    Rescued r = rescued(start, List.of("barn.width=6 7/16")); // sides at top and bottom
+    assertThat(r.text()).contains("width: 6 7/16");
+    assertThat(row(r, "barn").verdict()).isEqualTo(Rescued.Verdict.STILL_GOOD);
+    assertThat(row(r, "field").verdict()).isEqualTo(Rescued.Verdict.CUT_OTHERWISE);
+    assertThat(row(r, "hare").verdict()).isEqualTo(Rescued.Verdict.AS_DESIGNED);
+    assertThat(row(r, "pane").verdict()).isEqualTo(Rescued.Verdict.AS_DESIGNED);
+  }
+
   /** Random slips: always an answer, always a card that lies flat or a piece to recut. */
   @Test
   void randomSlips_alwaysEndInACardThatIsGood() {
