@@ -11,7 +11,8 @@ import java.util.List;
  * <p>For a hinge that lies in both its panels, {@code total} is the fold angle of the reference
  * pose: 0 where the two panels lie flat side by side, plus or minus pi where they lie on each
  * other. It is read from the panels, so it needs no word about valley and mountain; its sign goes
- * with the axis. {@code NaN} where the axis lies off the plane of a panel.
+ * with the axis. Where a panel reaches round the fold, as that about a leaf that is cut into it
+ * does, the joint's own word is taken. {@code NaN} where the axis lies off the plane of a panel.
  */
 final class Axes {
   final int count;
@@ -55,8 +56,10 @@ final class Axes {
     Mechanism.Facet b = mechanism.facets().get(joint.b());
     if (joint instanceof Joint.Hinge h) {
       line(j, h.from(), h.to());
-      total[j] = totalAngle(a, b, h.from(), along[j]);
-      if (oneSided(a, h.from(), along[j]) && oneSided(b, h.from(), along[j])) {
+      boolean ends = oneSided(a, h.from(), along[j]) && oneSided(b, h.from(), along[j]);
+      boolean told = !ends && !Double.isNaN(h.made());
+      total[j] = told ? h.made() : totalAngle(a, b, h.from(), along[j]);
+      if (ends) {
         foldLimits(j);
       } else {
         limit(j, Double.NaN, Double.NaN);

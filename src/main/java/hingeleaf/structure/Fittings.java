@@ -119,7 +119,9 @@ final class Fittings {
     double y1 = b.maxY();
     if (face == Face.FRONT) {
       for (Box strip : s.frontStrips()) {
-        boolean upright = strip.height() >= b.height() - 1e-9;
+        boolean whole = strip.width() >= b.width() - 1e-9;
+        boolean upright =
+            strip.height() >= b.height() - 1e-9 || !whole && strip.height() > strip.width();
         if (upright && strip.minX() <= b.minX() + 1e-9) {
           x0 = Math.max(x0, strip.maxX());
         } else if (upright) {

@@ -1,5 +1,6 @@
 package hingeleaf.mend;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hingeleaf.finding.Level;
@@ -141,7 +142,7 @@ class StayMendsTest {
                     + "cut-outs:\n  - {name: stone, on: back, at: [0, -66], outline: {square: 12},"
                     + " stock: white-300, raised-by: 5, seen: any}\n"));
     Problem blocked = only(pack, "stay-blocked");
-    assertThat(Math.toDegrees(blocked.numbers().get("turned")))
+    assertThat(Math.toDegrees(requireNonNull(blocked.numbers().get("turned"))))
         .isCloseTo(
             Math.toDegrees(Math.atan2(3, 5.356)), org.assertj.core.api.Assertions.within(0.2));
     Mend mend = Mends.of(pack, blocked).get(0);
@@ -177,6 +178,23 @@ class StayMendsTest {
               assertThat(p.message()).contains(says.strip());
               assertThat(p.place()).isNotNull();
             });
+  }
+
+  @ParameterizedTest
+  @CsvSource({"left-right, 128, 138", "top-bottom, 138, 128"})
+  void matLeavesTheStripOfABraceFree(String sides, double wide, double high) {
+    // 150 less two glue tabs of 10 one way, less the brace's strip of 10 the other, and 1 all
+    // round.
+    Pack pack =
+        pack(
+            stack(
+                sides,
+                "      - {name: near, aperture: {circle: 100}}\n",
+                "mechanisms:\n  - fold-down-brace: {name: brace, stock: white-300}\n"
+                    + "mats:\n  - {name: sea, on: back, stock: kraft-220}\n"));
+    assertThat(pack.blocked()).as(pack.problems().toString()).isFalse();
+    assertThat(pack.card().piece("sea").width()).isEqualTo(wide);
+    assertThat(pack.card().piece("sea").height()).isEqualTo(high);
   }
 
   @Test

@@ -82,6 +82,28 @@ class SwingTest {
   }
 
   @Test
+  void leafCutIn_liesFlatClosed_whereverItSitsInItsPanel() {
+    for (String at : List.of("[-40, 0]", "[0, 0]", "[40, 0]")) {
+      for (String hinge : List.of("left", "right", "top", "bottom")) {
+        MadeCard made =
+            Designs.card(
+                stack(
+                    "{rect: [90, 60]}",
+                    "{name: d, on: back, hinge: "
+                        + hinge
+                        + ", width: 20, height: 30, at: "
+                        + at
+                        + "}"));
+        assertThat(FlatStates.of(made, 8).count()).isEqualTo(4);
+        for (Rest rest : FlatStates.of(made, 8).states()) {
+          assertThat(rest.leans()).as("%s %s", hinge, at).hasSize(2);
+          assertThat(rest.posed().values().get(0)).isCloseTo(0, within(1e-12));
+        }
+      }
+    }
+  }
+
+  @Test
   void nothingInFront_opensAllTheWay() {
     MadeCard made =
         Designs.card(
