@@ -2,6 +2,7 @@ package hingeleaf.card;
 
 import hingeleaf.geom.Rigid;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A whole card: pieces and joins, and where its roots lie.
@@ -10,12 +11,25 @@ import java.util.List;
  * @param roots the panels that stand still; several for a box and its lid
  * @param pieces in the order in which they are made, from the back forwards
  * @param joins in the order in which they are closed
+ * @param stays pieces that keep it from leaning while it stands
  */
-public record Card(String title, List<Root> roots, List<Piece> pieces, List<Join> joins) {
+public record Card(
+    String title, List<Root> roots, List<Piece> pieces, List<Join> joins, List<Stay> stays) {
   public Card {
     roots = List.copyOf(roots);
     pieces = List.copyOf(pieces);
     joins = List.copyOf(joins);
+    stays = List.copyOf(stays);
+  }
+
+  /** A card without stays. */
+  public Card(String title, List<Root> roots, List<Piece> pieces, List<Join> joins) {
+    this(title, roots, pieces, joins, List.of());
+  }
+
+  /** The stay that a piece is; empty where it is none. */
+  public Optional<Stay> stay(String piece) {
+    return stays.stream().filter(s -> s.piece().equals(piece)).findFirst();
   }
 
   /**

@@ -26,9 +26,11 @@ import picocli.CommandLine.UnmatchedArgumentException;
       LookCommand.class,
       PostCommand.class,
       PriceCommand.class,
+      RescueCommand.class,
       SchemaCommand.class,
       ServeCommand.class,
-      BaselineCommand.class
+      BaselineCommand.class,
+      FiguresCommand.class
     },
     footerHeading = "%nExit codes: ",
     footer = {

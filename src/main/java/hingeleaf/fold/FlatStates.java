@@ -38,25 +38,28 @@ public final class FlatStates {
   private final Linkage linkage;
   private final Rests rests;
   private final Outskirts outskirts;
+  private final Stays stays;
 
   private FlatStates(MadeCard made) {
     this.made = made;
+    this.stays = Stays.of(made);
     this.outskirts = new Outskirts(made);
-    this.linkage = Linkage.of(withoutOrnaments(made), Budget.of(STEPS));
+    this.linkage = Linkage.of(withoutOrnaments(made, stays), Budget.of(STEPS));
     this.rests = flat(linkage.rests(false, Budget.of(STEPS)));
   }
 
   /**
    * The mechanism with every ornament shrunk to a point. How a card lies flat is a matter of its
    * folds; an ornament in the way is told as such, and must not hide the state that it blocks.
+   * Stays are put away before, wherever they are drawn.
    */
-  private static Mechanism withoutOrnaments(MadeCard made) {
+  private static Mechanism withoutOrnaments(MadeCard made, Stays stays) {
     Mechanism m = made.mechanism();
     List<Mechanism.Facet> facets = new ArrayList<>();
     for (int i = 0; i < m.facets().size(); i++) {
       Mechanism.Facet f = m.facets().get(i);
       Piece piece = made.card().piece(made.panels().get(i).piece());
-      boolean folds = !piece.scores().isEmpty() || m.fixed().contains(i);
+      boolean folds = (!piece.scores().isEmpty() || m.fixed().contains(i)) && !stays.has(i);
       facets.add(folds ? f : point(f));
     }
     return new Mechanism(facets, m.joints(), m.bonds(), m.fixed());
@@ -69,9 +72,15 @@ public final class FlatStates {
   }
 
   /** Only what lies flat: parts that rest at an angle keep those ways in the engine's own list. */
-  private static Rests flat(Rests all) {
+  private Rests flat(Rests all) {
     List<Rests.Choice> choices = new ArrayList<>();
     for (Rests.Choice c : all.choices()) {
+      if (isStay(c)) {
+        double value = stays.away(c.joints().get(0));
+        RestState put = new RestState(List.of(value), (int) Math.signum(value), true, false, false);
+        choices.add(new Rests.Choice(c.joints(), List.of(put)));
+        continue;
+      }
       List<RestState> flat = c.ways().stream().filter(RestState::coplanar).toList();
       if (isDoor(c)) {
         flat = flat.stream().filter(w -> Math.abs(w.values().get(0)) < 1e-9).toList();
@@ -79,6 +88,11 @@ public final class FlatStates {
       choices.add(new Rests.Choice(c.joints(), flat.isEmpty() ? c.ways() : flat));
     }
     return new Rests(all.complete(), choices);
+  }
+
+  /** A fold of a stay: it is put away in one way. */
+  private boolean isStay(Rests.Choice c) {
+    return c.joints().size() == 1 && stays.folds(c.joints().get(0));
   }
 
   /** A fold in no loop that is flat in the made card: a door, which lies flat closed. */
@@ -131,7 +145,7 @@ public final class FlatStates {
   }
 
   private Pattern pattern(int[] pick) {
-    Box box = outskirts.footprint(linkage.restMotions(rests, pick));
+    Box box = outskirts.footprint(stays.laid(linkage.restMotions(rests, pick)));
     List<Integer> leans = leans(pick);
     int pushes = 1;
     for (int i = 1; i < leans.size(); i++) {
@@ -141,10 +155,10 @@ public final class FlatStates {
   }
 
   private Rest rest(Pattern p) {
-    Posed flat = linkage.rest(rests, p.pick);
+    Posed flat = stays.laid(linkage.rest(rests, p.pick));
     double[] values = flat.values().stream().mapToDouble(v -> v * NEARLY).toArray();
     Box box = Piles.footprint(made, flat);
-    Piles.Pile pile = Piles.of(made, flat, linkage.at(values));
+    Piles.Pile pile = Piles.of(made, flat, stays.laid(linkage.at(values)));
     String held = pile.chain().isEmpty() ? "" : pile.chain().get(pile.chain().size() - 1);
     return new Rest(flat, p.leans, box.width(), box.height(), pile.limp(), pile.rigid(), held);
   }
@@ -156,7 +170,8 @@ public final class FlatStates {
   private List<Integer> leans(int[] pick) {
     List<Integer> leans = new ArrayList<>();
     for (int c = 0; c < rests.choices().size(); c++) {
-      if (!isDoor(rests.choices().get(c))) {
+      Rests.Choice choice = rests.choices().get(c);
+      if (!isDoor(choice) && !isStay(choice)) {
         leans.add(lean(c, pick[c]));
       }
     }

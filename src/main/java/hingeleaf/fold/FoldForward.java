@@ -31,6 +31,11 @@ import org.jspecify.annotations.Nullable;
  * the card's order, again and again until nothing more is reached.
  */
 public final class FoldForward {
+  /** Patches that miss by less have met, mm. */
+  private static final double MEETS_MM = 1e-9;
+
+  private static final long SETTLING_STEPS = 4_000_000;
+
   private final Card card;
   private final Map<String, PanelLayout> layouts = new LinkedHashMap<>();
   private final Map<String, Rigid[]> placed = new HashMap<>();
@@ -195,7 +200,45 @@ public final class FoldForward {
     List<Integer> fixed =
         card.roots().stream().map(r -> index(indexOf, r.piece(), r.panel())).toList();
     misfits.sort(Comparator.comparingDouble(Misfit::gap).reversed());
-    return new MadeCard(card, panels, new Mechanism(facets, joints, bonds, fixed), misfits);
+    return settled(
+        new MadeCard(card, panels, new Mechanism(facets, joints, bonds, fixed), misfits));
+  }
+
+  /** Where glue does not meet at the nominal angles, the card comes to stand as its loops close. */
+  private MadeCard settled(MadeCard nominal) {
+    List<Settling.Seat> seats = seats();
+    if (seats.isEmpty()) {
+      return nominal;
+    }
+    Settling.Settled s = Settling.settle(nominal.mechanism(), seats, Budget.of(SETTLING_STEPS));
+    List<Panel> panels = new ArrayList<>();
+    for (int i = 0; i < nominal.panels().size(); i++) {
+      Panel p = nominal.panels().get(i);
+      Rigid motion = s.posed().motions().get(i);
+      panels.add(new Panel(p.piece(), p.name(), p.region(), p.made().then(motion)));
+    }
+    return new MadeCard(card, panels, s.mechanism(), misfits);
+  }
+
+  /** One for each glue that misses by more than rounding. */
+  private List<Settling.Seat> seats() {
+    List<Settling.Seat> seats = new ArrayList<>();
+    int bond = 0;
+    for (Join j : card.joins()) {
+      if (j instanceof Join.Glue g) {
+        int here = bond++;
+        if (misfits.stream().anyMatch(m -> m.glue().equals(g.id()) && m.gap() > MEETS_MM)) {
+          seats.add(new Settling.Seat(here, broughtTo(g)));
+        }
+      }
+    }
+    return seats;
+  }
+
+  /** From where the second panel of a glue stands to where its patch meets the first one's. */
+  private Rigid broughtTo(Join.Glue g) {
+    Rigid wanted = laidOn(g.b(), g.a(), placedPose(g.a()), g.raisedBy());
+    return placedPose(g.b()).inverse().then(wanted);
   }
 
   private Rigid[] placed(String piece) {

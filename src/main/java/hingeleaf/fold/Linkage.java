@@ -9,6 +9,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,6 +25,9 @@ public final class Linkage {
   private static final double NEAR_FLAT_MM = 3e-14;
   private static final double NEAR_FLAT_RAD = 1e-3;
   private static final double FLAT_RAD = 1e-14;
+
+  /** A joint whose share of a unit motion is less than this stands still. */
+  private static final double MOVES = 1e-6;
 
   private final Mechanism mechanism;
   private final Bodies bodies;
@@ -154,6 +159,40 @@ public final class Linkage {
     } catch (Budget.Spent e) {
       throw new IllegalArgumentException("this mechanism is too large to count its freedoms", e);
     }
+  }
+
+  /**
+   * The joints that can move from the reference pose: in a part that only looks free because its
+   * pose is singular there are none.
+   *
+   * @throws IllegalArgumentException if the budget does not suffice to tell
+   */
+  public Set<Integer> moving(Budget budget) {
+    Set<Integer> all = new TreeSet<>();
+    Arrays.stream(freeJoints()).forEach(all::add);
+    try {
+      for (int p = 0; p < parts.size(); p++) {
+        Part part = parts.get(p);
+        if (freedom(p, budget).count(budget) == 0) {
+          continue;
+        }
+        for (double[] k : Freedom.kernel(part, new double[graph.edges], budget)) {
+          for (int i = 0; i < k.length; i++) {
+            if (Math.abs(k[i]) > MOVES) {
+              all.add(part.joints()[i]);
+            }
+          }
+        }
+      }
+    } catch (Budget.Spent e) {
+      throw new IllegalArgumentException("this mechanism is too large to count its freedoms", e);
+    }
+    return all;
+  }
+
+  /** Joints in no loop, such as the folds of doors: each is a freedom of its own. */
+  public List<Integer> loopless() {
+    return Arrays.stream(freeJoints()).boxed().toList();
   }
 
   /**

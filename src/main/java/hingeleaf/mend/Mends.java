@@ -12,12 +12,20 @@ import hingeleaf.measure.Marks;
 import hingeleaf.measure.Reading;
 import hingeleaf.measure.Unit;
 import hingeleaf.pack.Pack;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Turns what a finding wants into changes, and keeps those that prove to cure it. */
 public final class Mends {
+  private static final String SECOND = "[1]";
+  private static final String ACROSS = ".at[0]";
+  private static final String UP = ".at[1]";
+  private static final String RAISED_BY = ".raised-by";
+  private static final String SECOND_SET_IN = ".set-in" + SECOND;
+
   private final Pack pack;
   private final Problem finding;
   private final DesignDocument design;
@@ -34,14 +42,14 @@ public final class Mends {
 
   /**
    * The mends of a finding of this pack, at most one for each of its wants; none where nothing that
-   * was tried cures it.
+   * was tried cures it. A card that leans is given a stay.
    */
   public static List<Mend> of(Pack pack, Problem finding) {
     return new Mends(pack, finding).mends();
   }
 
   private List<Mend> mends() {
-    List<Mend> all = new ArrayList<>();
+    List<Mend> all = new ArrayList<>(AddStay.of(pack, finding));
     for (Want want : finding.wants()) {
       candidates(want).stream().filter(this::cures).findFirst().ifPresent(all::add);
     }
@@ -55,15 +63,91 @@ public final class Mends {
 
   private List<Mend> candidates(Want want) {
     String path = want.parameter();
+    if (path.endsWith(SECOND_SET_IN)) {
+      return List.of(gluedFlat(path, want));
+    }
+    if (path.endsWith(ACROSS) || path.endsWith(UP)) {
+      return moves(path, want);
+    }
+    if (path.endsWith(RAISED_BY)) {
+      return raises(path, want);
+    }
     Optional<Node> there = tree.find(path);
     if (there.isPresent() && there.get() instanceof Node.Fields shape) {
       return shapes(shape, want);
     }
     String last = path.substring(path.lastIndexOf('.') + 1);
     String word = path.contains(".aperture") ? "opening" : last.replace('-', ' ');
+    if (path.endsWith(".at[0]") || path.endsWith(".at[1]")) {
+      return sizes(want).stream().map(l -> new Mend(place(path, l), put(path, l))).toList();
+    }
     return sizes(want).stream()
         .map(l -> new Mend("make the " + word + " " + say(l), put(path, l)))
         .toList();
+  }
+
+  /** Another place, on the ruler's marks; the other half of the offset stays. */
+  private List<Mend> moves(String path, Want want) {
+    boolean across = path.endsWith(ACROSS);
+    String at = path.substring(0, path.length() - SECOND.length());
+    double x = offset(at + "[0]");
+    double y = offset(at + "[1]");
+    double now = across ? x : y;
+    boolean more = Double.isFinite(want.least());
+    double to = more ? marks.up(want.least()) : marks.down(want.most());
+    List<Mend> all = new ArrayList<>();
+    for (int further = 0; further < 2; further++) {
+      double then = to + (more ? 1 : -1) * further * marks.step().mm();
+      String where =
+          then > now ? (across ? "to the right" : "up") : across ? "to the left" : "down";
+      String pair =
+          across
+              ? "[" + number(then) + ", " + number(y) + "]"
+              : "[" + number(x) + ", " + number(then) + "]";
+      all.add(
+          new Mend(
+              "move it " + say(exact(Math.abs(then - now))) + " " + where,
+              List.of(new Change.Put(at, pair))));
+    }
+    return all;
+  }
+
+  private double offset(String path) {
+    return tree.find(path)
+        .filter(Node.Scalar.class::isInstance)
+        .flatMap(n -> length((Node.Scalar) n))
+        .map(Length::mm)
+        .orElse(0.0);
+  }
+
+  private String number(double mm) {
+    return MakerUnits.of(design.unit()).number(mm);
+  }
+
+  /** Less foam, on the ruler's marks, down to none; or more. */
+  private List<Mend> raises(String path, Want want) {
+    if (!Double.isFinite(want.most())) {
+      return sizes(want).stream()
+          .map(l -> new Mend("raise it by " + say(l), put(path, l)))
+          .toList();
+    }
+    Length most = exact(Math.max(0, marks.down(want.most())));
+    String words = most.signum() > 0 ? "raise it by " + say(most) : "glue it on without foam";
+    return List.of(new Mend(words, put(path, most)));
+  }
+
+  /** The second tab glued where it falls; no mark of a ruler is asked of it. */
+  private Mend gluedFlat(String path, Want want) {
+    String pair = path.substring(0, path.length() - SECOND.length());
+    String first = tree.find(pair + "[0]").orElse(null) instanceof Node.Scalar s ? s.raw() : "0";
+    String second =
+        BigDecimal.valueOf(want.most() / design.unit().mm().toDouble())
+            .setScale(4, RoundingMode.HALF_EVEN)
+            .stripTrailingZeros()
+            .toPlainString();
+    return new Mend(
+        "glue its second tab with the frame laid flat, where it falls",
+        List.of(new Change.Put(pair, "[" + first + ", " + second + "]")));
   }
 
   /** The makeable length nearest to the bound, and one mark further in. */
@@ -78,7 +162,18 @@ public final class Mends {
       all.add(least);
       all.add(least.plus(marks.step()));
     }
-    return all.stream().filter(l -> l.signum() > 0).toList();
+    boolean place = want.parameter().contains(".at[");
+    return all.stream().filter(l -> place || l.signum() > 0).toList();
+  }
+
+  /** Where a part is put, from its panel's middle. */
+  private String place(String path, Length at) {
+    Length far = at.signum() < 0 ? exact(-at.mm()) : at;
+    String way =
+        path.endsWith("[0]")
+            ? at.signum() < 0 ? "to the left of" : "to the right of"
+            : at.signum() < 0 ? "below" : "above";
+    return "put its middle " + say(far) + " " + way + " that of its panel";
   }
 
   private Length exact(double mm) {

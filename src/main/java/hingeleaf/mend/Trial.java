@@ -5,6 +5,7 @@ import hingeleaf.design.DesignDocument;
 import hingeleaf.design.Edit;
 import hingeleaf.design.TextEdit;
 import hingeleaf.design.Tree;
+import hingeleaf.finding.Level;
 import hingeleaf.finding.Problem;
 import hingeleaf.pack.Pack;
 import hingeleaf.structure.Structures;
@@ -45,11 +46,18 @@ public sealed interface Trial {
     return new Read(((DesignDocument.Outcome.Right) outcome).document());
   }
 
-  /** Whether a finding has gone from a pack and nothing came that was not there before. */
+  /**
+   * Whether a finding has gone from a pack and nothing came that was not there before; a new note
+   * is a small price for what is more than a note.
+   */
   static boolean cures(Pack before, Problem finding, Pack after) {
     Set<String> known = before.problems().stream().map(Trial::key).collect(Collectors.toSet());
     known.remove(key(finding));
-    return after.problems().stream().map(Trial::key).allMatch(known::contains);
+    boolean grave = finding.level() != Level.NOTES;
+    return after.problems().stream()
+        .filter(p -> !grave || p.level() != Level.NOTES || key(p).equals(key(finding)))
+        .map(Trial::key)
+        .allMatch(known::contains);
   }
 
   private static String key(Problem p) {

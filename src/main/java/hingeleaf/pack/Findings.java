@@ -1,7 +1,6 @@
 package hingeleaf.pack;
 
 import hingeleaf.card.Ink;
-import hingeleaf.card.Misfit;
 import hingeleaf.card.Piece;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
@@ -24,35 +23,10 @@ final class Findings {
 
   static List<Problem> of(Pack pack) {
     List<Problem> found = new ArrayList<>();
-    misfits(pack, found);
+    found.addAll(Misfits.of(pack));
     tabs(pack, found);
     letters(pack, found);
     return found;
-  }
-
-  /**
-   * Paper swallows about one thickness of misfit at its scores: a note up to that, a warning beyond
-   * (common practice, no source).
-   */
-  private static void misfits(Pack pack, List<Problem> found) {
-    MakerUnits units = pack.inputs().wants().units();
-    for (Misfit m : pack.made().misfits()) {
-      String piece = m.glue().substring(0, m.glue().indexOf('/'));
-      double thickness = pack.card().piece(piece).stock().thickness();
-      if (m.gap() > thickness / 10) {
-        String message =
-            piece
-                + ": folded at its scores, this part misses its place by "
-                + units.fine(m.gap())
-                + " - check its scores, or glue its last tab flat, where it falls";
-        String origin = pack.card().piece(piece).origin();
-        Problem p =
-            m.gap() <= thickness
-                ? Problem.notes("misfit", piece, origin, message)
-                : Problem.warns("misfit", piece, origin, message);
-        found.add(p.with(Map.of("gap", m.gap(), "angle", m.angle())));
-      }
-    }
   }
 
   /** Words that a reader who holds the card can hardly read. */

@@ -1,7 +1,5 @@
 package hingeleaf.pack;
 
-import hingeleaf.fold.accuracy.CuttingReport;
-import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Touch;
 import hingeleaf.fold.contact.Way;
 import hingeleaf.fold.stand.Stand;
@@ -27,8 +25,8 @@ public final class GoodToKnow {
     GoodToKnow know = new GoodToKnow(pack);
     List<String> all = new ArrayList<>();
     pack.touches().ifPresent(w -> know.resting(w, all));
-    pack.swings().forEach(d -> all.add(know.opens(d)));
-    know.cutting(all);
+    all.addAll(DoorFindings.told(pack));
+    all.addAll(CuttingWords.of(pack));
     all.add(know.standing());
     return all;
   }
@@ -53,71 +51,10 @@ public final class GoodToKnow {
                         + "."));
   }
 
-  private String opens(Swing d) {
-    String name = d.door().substring(d.door().lastIndexOf('/') + 1);
-    String against = d.against();
-    return against == null
-        ? name + " opens all the way; it lies flat closed."
-        : name
-            + " opens to "
-            + Math.round(Math.toDegrees(d.opens()))
-            + " degrees, where it meets "
-            + pack.words(against)
-            + "; it lies flat closed.";
-  }
-
-  private void cutting(List<String> all) {
-    CuttingReport r = pack.cutting();
-    if (r.parts().isEmpty()) {
-      return;
-    }
-    String bench = "On your bench (cuts and scores true to " + fine(r.accuracy()) + ") ";
-    all.add(
-        bench
-            + percent(r.standing().share())
-            + " % lie flat within "
-            + fine(1)
-            + " if glued standing; glued flat all do, and in "
-            + percent(r.flat().share())
-            + " % every second tab lands within "
-            + fine(1)
-            + " of its edge"
-            + watch(r)
-            + ".");
-    all.add(
-        "("
-            + r.trials()
-            + " trials from seed "
-            + r.seed()
-            + "; 95 % sure: "
-            + interval(r.standing())
-            + " and "
-            + interval(r.flat())
-            + ".)");
-  }
-
-  private String watch(CuttingReport r) {
-    return r.watch().isEmpty()
-        ? ""
-        : "; the score of " + pack.words(r.watch()) + " is the one to watch";
-  }
-
-  private String fine(double mm) {
-    return pack.inputs().wants().units().fine(mm);
-  }
-
-  private static long percent(double share) {
-    return Math.round(100 * share);
-  }
-
-  private static String interval(CuttingReport.Share s) {
-    return percent(s.least()) + " to " + percent(s.most()) + " %";
-  }
-
   private String standing() {
     Stand s = pack.stand();
     return switch (s.verdict()) {
-      case STANDS -> "It stands by itself" + tips(s);
+      case STANDS -> StayFindings.stands(pack) + tips(s);
       case LEANS ->
           "It stands, but can lean to the side: each stage is free. It needs a stay" + tips(s);
       case SINKS -> "Its own weight folds it: it needs a stay, or lies.";

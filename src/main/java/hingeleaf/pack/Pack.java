@@ -17,8 +17,10 @@ import hingeleaf.fold.FoldWay;
 import hingeleaf.fold.accuracy.CuttingReport;
 import hingeleaf.fold.accuracy.CuttingStudy;
 import hingeleaf.fold.contact.Contact;
+import hingeleaf.fold.contact.Meeting;
 import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Way;
+import hingeleaf.fold.stand.Hold;
 import hingeleaf.fold.stand.Stand;
 import hingeleaf.fold.stand.Standing;
 import hingeleaf.geom.Box;
@@ -73,7 +75,9 @@ public final class Pack {
   private final Kept<Optional<Way>> touches;
   private final Kept<CuttingReport> cutting;
   private final Kept<Stand> stand;
+  private final Kept<Hold> hold;
   private final Kept<List<Swing>> swings;
+  private final Kept<List<Meeting>> meetings;
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
   private final Kept<WorkPlan> work;
@@ -118,7 +122,9 @@ public final class Pack {
     this.cutting =
         new Kept<>(() -> CuttingStudy.of(made(), bestRest(), in.bench().accuracy().mm()));
     this.swings = new Kept<>(() -> Contact.swings(made()));
+    this.meetings = new Kept<>(() -> Contact.meetings(made()));
     this.stand = new Kept<>(() -> Standing.of(made(), bestRest()));
+    this.hold = new Kept<>(() -> Hold.of(made()));
     this.cuts = new Kept<>(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = new Kept<>(() -> ScoreChart.of(cuts(), in.bench()));
     this.work =
@@ -264,9 +270,19 @@ public final class Pack {
     return swings.get();
   }
 
+  /** Pairs of leaves that meet when they are shut. */
+  public List<Meeting> meetings() {
+    return meetings.get();
+  }
+
   /** How the made card stands on a shelf. */
   public Stand stand() {
     return stand.get();
+  }
+
+  /** What its stays hold. */
+  public Hold hold() {
+    return hold.get();
   }
 
   /** A panel in a maker's words: "middle", "the left side of middle". */
@@ -358,6 +374,7 @@ public final class Pack {
       all.addAll(PostWants.of(this));
       all.addAll(taught());
       all.addAll(WayFindings.of(this));
+      all.addAll(StayFindings.of(this));
     }
     return placed(all);
   }

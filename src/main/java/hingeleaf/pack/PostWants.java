@@ -95,7 +95,7 @@ final class PostWants {
                   lowered.id(), lowered.a(), lowered.b(), to, lowered.glue(), lowered.origin())
               : j);
     }
-    return new Card(card.title(), card.roots(), card.pieces(), joins);
+    return new Card(card.title(), card.roots(), card.pieces(), joins, card.stays());
   }
 
   private static List<Join.Glue> glues(Card card) {

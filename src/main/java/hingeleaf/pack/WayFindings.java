@@ -1,12 +1,10 @@
 package hingeleaf.pack;
 
 import hingeleaf.card.Piece;
-import hingeleaf.design.Values;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
 import hingeleaf.fold.contact.Order;
 import hingeleaf.fold.contact.Remedy;
-import hingeleaf.fold.contact.Swing;
 import hingeleaf.fold.contact.Touch;
 import hingeleaf.fold.contact.Way;
 import hingeleaf.measure.MakerUnits;
@@ -36,43 +34,8 @@ final class WayFindings {
   static List<Problem> of(Pack pack) {
     List<Problem> found = new ArrayList<>();
     pack.touches().ifPresent(w -> new WayFindings(pack, w).tell(found));
-    pack.swings().stream()
-        .filter(s -> s.opens() < Math.PI / 2 - 1e-9)
-        .forEach(s -> found.add(opensLittle(pack, s)));
+    found.addAll(DoorFindings.of(pack));
     return found;
-  }
-
-  /** A door that does not open to a right angle hides what is behind it. */
-  private static Problem opensLittle(Pack pack, Swing s) {
-    MakerUnits units = pack.inputs().wants().units();
-    String name = s.door().substring(s.door().lastIndexOf('/') + 1);
-    Optional<Values> door =
-        pack.inputs().design().mechanisms().stream()
-            .map(Values.Choice::form)
-            .filter(v -> v.text("name").equals(name))
-            .findFirst();
-    String origin = door.map(Values::path).orElse("");
-    String against = s.against();
-    String what =
-        name
-            + ": it opens only "
-            + Math.round(Math.toDegrees(s.opens()))
-            + " degrees, until it meets "
-            + (against == null ? "what is in front" : pack.words(against))
-            + " - let it reach "
-            + units.fine(s.square())
-            + " or less from its fold, or open what is in front of it wider";
-    Problem p =
-        Problem.warns("door-opens-little", name, origin, what)
-            .with(Map.of("opens", s.opens(), "reach", s.reach(), "square", s.square()));
-    if (door.isEmpty()) {
-      return p;
-    }
-    Values v = door.get();
-    boolean upright = v.text("hinge").equals("left") || v.text("hinge").equals("right");
-    String path = v.path(upright ? "width" : "height");
-    double most = v.mm(upright ? "width" : "height") - s.reach() + s.square();
-    return p.wanting(Want.atMost(path, Math.rint(most * 1e6) / 1e6));
   }
 
   private void tell(List<Problem> found) {
@@ -190,10 +153,10 @@ final class WayFindings {
         wants);
   }
 
-  /** The move as a demand on the offset that the design gives, where it gives one. */
+  /** The move as a demand on the offset of a cut-out. */
   private void moved(Piece piece, Remedy.Move move, List<Want> wants) {
     pack.inputs().design().cutOuts().stream()
-        .filter(v -> v.path().equals(piece.origin()) && v.given("at"))
+        .filter(v -> v.path().equals(piece.origin()))
         .findFirst()
         .ifPresent(
             v -> {

@@ -223,28 +223,34 @@ final class GlueWords {
         0);
   }
 
-  /** A piece that hangs by one tab, such as a door's leaf: set in its place and left to dry. */
-  Step hang(Join.Glue g) {
+  /**
+   * A leaf or a stay that hangs on its one strip.
+   *
+   * @param stay whether it is a stay, whose fold lies along an edge and works both ways
+   */
+  Step hang(Join.Glue g, boolean stay) {
     Piece p = card.piece(g.a().piece());
     Piece behind = card.piece(g.b().piece());
     Glue glue = glue(g);
+    String where =
+        stay
+            ? "Set its fold along the " + Says.edge(g, behind) + " of " + Says.called(behind)
+            : "Lay the whole piece flat, its good face up, "
+                + Says.place(card, g, units)
+                + " of "
+                + Says.called(behind);
     boolean wet = glue.dryMinutes() > 0;
     return Step.loose(
         Step.Kind.GLUE_TAB,
         List.of(p.id()),
         List.of(g.id()),
-        "Glue the "
-            + Says.spoken(g.a().panel())
-            + " of "
-            + Says.called(p)
-            + " to "
-            + Says.called(behind),
-        onTab(g)
-            + " Lay the whole piece flat, its good face up, "
-            + Says.place(card, g, units)
-            + " of "
-            + Says.called(behind)
-            + ", and press the tab for "
+        "Hang " + Says.called(p) + " on " + Says.called(behind),
+        (g.b().face() == Face.FRONT ? "" : "Turn the card so far over. ")
+            + onTab(g)
+            + " "
+            + where
+            + (g.b().face() == Face.FRONT ? "" : ", on its plain back")
+            + ", and press for "
             + Says.minutes(glue.holdMinutes())
             + "."
             + (wet
@@ -253,9 +259,11 @@ final class GlueWords {
                     + " under a weight."
                 : ""),
         List.of(),
-        "its tab lies level over its whole "
-            + units.text(longSide(g))
-            + "; what hangs on it moves freely and lies flat again.",
+        stay
+            ? "it swings about its fold both ways; crease it back as well."
+            : "the leaf opens and shuts and rubs on nothing; its tab lies level over its whole "
+                + units.text(longSide(g))
+                + ".",
         List.of(glue.title()),
         1 + glue.holdMinutes(),
         glue.dryMinutes());

@@ -6,6 +6,8 @@ import java.util.stream.Collectors;
 
 /** How a card leans when it lies flat, in words, from the back forwards. */
 public final class Leans {
+  private static final double SLID_MM = 1e-6;
+
   private Leans() {}
 
   /** "leans left, right, left", "all leaning down"; "as it is" for a card without stages. */
@@ -30,17 +32,19 @@ public final class Leans {
     return lean < 0 ? "left" : "right";
   }
 
-  /** Whether panels go up and down rather than sideways, told from where they have moved most. */
+  /**
+   * Whether panels go up and down rather than sideways, told from the hindmost that has slid: parts
+   * further forward may have been put away besides.
+   */
   private static boolean upAndDown(Rest rest) {
-    double sideways = 0;
-    double upwards = 0;
     for (Rigid m : rest.posed().motions()) {
+      double sideways = Math.abs(m.shift().x());
+      double upwards = Math.abs(m.shift().y());
       boolean slid = m.xx() > 0.999 && m.yy() > 0.999 && m.zz() > 0.999;
-      if (slid) {
-        sideways = Math.max(sideways, Math.abs(m.shift().x()));
-        upwards = Math.max(upwards, Math.abs(m.shift().y()));
+      if (slid && Math.max(sideways, upwards) > SLID_MM) {
+        return upwards > sideways;
       }
     }
-    return upwards > sideways;
+    return false;
   }
 }

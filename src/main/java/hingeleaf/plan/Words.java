@@ -5,6 +5,7 @@ import hingeleaf.card.Ink;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Score;
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Segment;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.stock.Bench;
 import java.util.ArrayList;
@@ -186,18 +187,44 @@ final class Words {
           Says.names(line.pieces(), "pieces")
               + ": "
               + slits(line.piece())
+              + ", cut through and nothing taken out"
               + (tell ? "; knife." : "."));
     }
   }
 
-  /** Round a door that is cut into its panel there is a slit everywhere but at its score. */
-  private static String slits(Piece p) {
+  /**
+   * Round a door that is cut into its panel there is a slit everywhere but at its score; one
+   * straight slit is told by its numbers; others are marked from the template.
+   */
+  private String slits(Piece p) {
     List<String> doors =
-        p.scores().stream().map(Score::name).filter(n -> n.indexOf('-') < 0).toList();
-    String how = " as on the template, cut through and nothing taken out";
-    return doors.isEmpty()
-        ? Says.count(p.slits().size(), "slit") + how
-        : "round " + Says.quoted(doors, "doors") + " on all sides but the scored one," + how;
+        p.scores().stream()
+            .filter(s -> s.made() == 0 && s.name().indexOf('-') < 0)
+            .map(Score::name)
+            .toList();
+    if (!doors.isEmpty() && p.slits().size() > 2) {
+      return "round "
+          + Says.quoted(doors, "doors")
+          + " on all sides but the scored one, as on the template";
+    }
+    if (p.slits().size() > 1) {
+      return Says.count(p.slits().size(), "slit") + " as on the template";
+    }
+    Segment s = p.slits().get(0);
+    Box b = Box.around(List.of(s.from(), s.to()));
+    boolean level = b.height() < 1e-6;
+    if (!level && b.width() > 1e-6) {
+      return "1 slit as on the template";
+    }
+    return "slit "
+        + units.text(s.length())
+        + " long, "
+        + (level ? "level" : "upright")
+        + ", its end "
+        + units.text(b.minX() - p.box().minX())
+        + " from the left edge and "
+        + units.text(b.minY() - p.box().minY())
+        + " from the lower";
   }
 
   private String borders(List<CutList.Line> lines) {

@@ -1,8 +1,10 @@
 package hingeleaf.plan;
 
 import hingeleaf.card.Card;
+import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.Piece;
+import hingeleaf.card.Stay;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.stock.Bench;
 import java.util.ArrayList;
@@ -95,6 +97,7 @@ final class WorkOrder {
       fix(p, true);
     }
     moving();
+    stays();
     last();
     return List.copyOf(tasks);
   }
@@ -320,7 +323,10 @@ final class WorkOrder {
     if (n > 0) {
       return glueWords.closeFlat(g, raisedOn(g.b().piece()), closing++ > 0);
     }
-    return tabs.size() == 1 ? glueWords.hang(g) : glueWords.firstTab(g);
+    if (tabs.size() == 1) {
+      return glueWords.hang(g, card.stay(g.a().piece()).isPresent());
+    }
+    return glueWords.firstTab(g);
   }
 
   /** All that must be on a layer before the next closes over it: no hand reaches behind it then. */
@@ -334,7 +340,26 @@ final class WorkOrder {
     for (Join.Glue g : fixedOn(behind)) {
       needs.add(fix(g.a().piece()));
     }
+    if (from(p).size() > 1) {
+      hung(behind).forEach(part -> needs.add(close(part)));
+    } else if (from(p).get(0).b().face() == Face.BACK) {
+      frames().forEach(frame -> needs.add(close(frame)));
+    }
     return needs;
+  }
+
+  /** What stands on two tabs: what hangs behind the card is in the way until it is closed. */
+  private List<String> frames() {
+    return closes.keySet().stream().filter(id -> from(card.piece(id)).size() > 1).sorted().toList();
+  }
+
+  /** Leaves and braces on the front of a layer: nobody reaches them once the next one is closed. */
+  private List<String> hung(Piece behind) {
+    return onto(behind).stream()
+        .filter(g -> g.b().face() == Face.FRONT && closes.containsKey(g.a().piece()))
+        .map(g -> g.a().piece())
+        .filter(part -> from(card.piece(part)).size() == 1)
+        .toList();
   }
 
   private List<Join.Glue> raisedOn(String piece) {
@@ -365,6 +390,15 @@ final class WorkOrder {
     }
   }
 
+  private void stays() {
+    for (Stay stay : card.stays()) {
+      Set<String> needs = new LinkedHashSet<>();
+      needs.add(ready(stay.piece()));
+      needs.addAll(closes.values());
+      tasks.add(new Task("stay:" + stay.piece(), new StayWords(card).set(stay), needs));
+    }
+  }
+
   private Set<String> moves(String part, String base) {
     Set<String> needs = new LinkedHashSet<>(Set.of(ready(part), ready(base)));
     if (closes.containsKey(base)) {
@@ -374,29 +408,16 @@ final class WorkOrder {
   }
 
   private void last() {
-    List<Double> sides = sides();
+    List<Double> sides = Depths.of(card);
     double papers =
         card.pieces().stream()
-            .filter(p -> folded(p) || p.id().equals(card.roots().get(0).piece()))
+            .filter(p -> from(p).size() > 1 || p.id().equals(card.roots().get(0).piece()))
             .mapToDouble(p -> p.thickness("panel"))
             .sum();
     double deep = sides.stream().mapToDouble(d -> d).sum() + papers;
     Set<String> all = new LinkedHashSet<>();
     tasks.forEach(t -> all.add(t.id()));
     tasks.add(new Task("check", glueWords.check(glues(), deep, sides), all));
-  }
-
-  /** Depth of every stage that stands on sides. */
-  private List<Double> sides() {
-    List<Double> sides = new ArrayList<>();
-    for (Piece p : card.pieces()) {
-      p.labels().stream()
-          .filter(l -> l.name().startsWith("side-"))
-          .findFirst()
-          .map(l -> Says.panel(p, l.name()))
-          .ifPresent(b -> sides.add(Math.min(b.width(), b.height())));
-    }
-    return sides;
   }
 
   private List<Join.Glue> onto(Piece base) {

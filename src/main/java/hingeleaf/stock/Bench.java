@@ -69,4 +69,25 @@ public record Bench(
         .filter(f -> f.thickness() >= raisedBy - 1e-6)
         .min((a, b) -> Double.compare(a.thickness(), b.thickness()));
   }
+
+  /** The same bench with other papers and dies, as when some were measured anew. */
+  public Bench with(List<Stock> otherPapers, List<Die> otherDies) {
+    return new Bench(
+        title,
+        inches,
+        trimmer,
+        ruler,
+        scoringBoard,
+        machineWidth,
+        otherDies,
+        embossingFolders,
+        otherPapers,
+        glues,
+        foams,
+        envelopes,
+        accuracy,
+        money,
+        hourlyRate,
+        country);
+  }
 }

@@ -39,4 +39,16 @@ public record Die(
           name + ": what falls out cannot be larger than the opening it fell out of");
     }
   }
+
+  /** The same die, its opening measured anew; what falls out stays no larger than that. */
+  public Die cutting(double width, double height) {
+    return new Die(
+        name,
+        label,
+        shape,
+        width,
+        height,
+        Math.min(dropOutWidth, width),
+        Math.min(dropOutHeight, height));
+  }
 }

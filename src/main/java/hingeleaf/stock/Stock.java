@@ -36,6 +36,11 @@ public record Stock(
     }
   }
 
+  /** The same paper, measured anew; mm, more than 0. */
+  public Stock thick(double measured) {
+    return new Stock(name, title, kind, grammage, measured, faces, sheets, leastBorder);
+  }
+
   /** Whether light and eyes go through it. */
   public boolean clear() {
     return kind == Kind.ACETATE;

@@ -4,12 +4,14 @@ import hingeleaf.card.Card;
 import hingeleaf.card.Ink;
 import hingeleaf.card.Join;
 import hingeleaf.card.Piece;
+import hingeleaf.card.Stay;
 import hingeleaf.finding.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** A card while it is being put together: pieces, joins, named panels and what was found wrong. */
 public final class Assembly {
@@ -17,7 +19,9 @@ public final class Assembly {
   private final Map<String, Piece> pieces = new LinkedHashMap<>();
   private final List<Join> joins = new ArrayList<>();
   private final Map<String, Surface> surfaces = new LinkedHashMap<>();
+  private final List<Stay> stays = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
+  private @Nullable Stack stack;
 
   void root(Card.Root root) {
     roots.add(root);
@@ -45,12 +49,31 @@ public final class Assembly {
     surfaces.put(surface.name(), surface);
   }
 
+  void add(Stay stay) {
+    stays.add(stay);
+  }
+
+  /** Tells that the base is a stack. */
+  void stack(Stack base) {
+    stack = base;
+  }
+
+  /** The stack that the base is; null for another base. */
+  @Nullable Stack stack() {
+    return stack;
+  }
+
   void report(Problem problem) {
     problems.add(problem);
   }
 
   Optional<Surface> surface(String name) {
     return Optional.ofNullable(surfaces.get(name));
+  }
+
+  /** What can be fixed to on one piece. */
+  List<Surface> surfacesOf(String piece) {
+    return surfaces.values().stream().filter(s -> s.piece().equals(piece)).toList();
   }
 
   List<String> surfaceNames() {
@@ -90,6 +113,6 @@ public final class Assembly {
   }
 
   Card card(String title) {
-    return new Card(title, roots, List.copyOf(pieces.values()), joins);
+    return new Card(title, roots, List.copyOf(pieces.values()), joins, stays);
   }
 }

@@ -17,6 +17,7 @@ import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.geom.Shapes;
+import hingeleaf.geom.Tolerance;
 import hingeleaf.geom.Vec2;
 import hingeleaf.measure.Length;
 import hingeleaf.stock.Grain;
@@ -70,6 +71,19 @@ final class Doors {
           FormField.length(
               "handle", Range.from(2, 50), "width of a half-round tongue at its free edge"));
 
+  /** The mechanism for the list of all. */
+  static final class Door implements Structure {
+    @Override
+    public Form form() {
+      return FORM;
+    }
+
+    @Override
+    public void build(Values values, Workshop shop) {
+      new Doors(values, shop).hang();
+    }
+  }
+
   private final Workshop shop;
   private final Values v;
   private final String name;
@@ -83,10 +97,6 @@ final class Doors {
   }
 
   /** Hangs one door; reports what keeps it from being hung. */
-  static void hang(Values v, Workshop shop) {
-    new Doors(v, shop).hang();
-  }
-
   private void hang() {
     Optional<Surface> on = shop.surface(v, "on", name);
     if (on.isEmpty()) {
@@ -240,6 +250,23 @@ final class Doors {
                       + " of an edge or opening - move it or make it smaller"));
       return;
     }
+    Optional<Surface> other =
+        shop.card().surfacesOf(on.piece()).stream()
+            .filter(s -> !s.panel().equals(on.panel()) && overlap(s.box(), placed.box()))
+            .findFirst();
+    if (other.isPresent()) {
+      shop.card()
+          .report(
+              v.problem(
+                  "doors-overlap",
+                  name,
+                  "at",
+                  name
+                      + ": it would be cut through "
+                      + other.get().name()
+                      + " - move it, make one of the two smaller, or give it a stock of its own"));
+      return;
+    }
     Piece host = shop.card().piece(on.piece()).orElseThrow();
     Segment fold = fold(placed);
     List<Segment> slits = new ArrayList<>(host.slits());
@@ -290,6 +317,12 @@ final class Doors {
                   v.path("handle"),
                   name + ": a door cut into its panel has no tongue; lift it with a fingernail"));
     }
+  }
+
+  private static boolean overlap(Box a, Box b) {
+    double eps = Tolerance.LENGTH_MM;
+    return Math.min(a.maxX(), b.maxX()) - Math.max(a.minX(), b.minX()) > eps
+        && Math.min(a.maxY(), b.maxY()) - Math.max(a.minY(), b.minY()) > eps;
   }
 
   private static Vec2 beside(Surface on, Ring leaf) {

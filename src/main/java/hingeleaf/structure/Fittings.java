@@ -20,7 +20,6 @@ import hingeleaf.stock.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What is fixed to the panels of a base: mats, windows, cut-outs, words and the message panel. */
@@ -34,14 +33,12 @@ final class Fittings {
   /** A part with less bearing than this, or than a fifth of itself, falls off: a 4 mm pad. */
   static final double LEAST_BEARING_MM2 = 16;
 
-  /** Less than this of two parts upon each other is not noticed: a square of 1 mm. */
-  private static final double OVERLAP_MM2 = 1;
-
   private static final Vec2 ALONG = new Vec2(1, 0);
 
   private final Assembly card;
   private final Bearings bearings;
   private final String glue;
+  private final Crowding crowding;
 
   /** For what is clear: wet glue would show through it. */
   private final String tape;
@@ -51,6 +48,7 @@ final class Fittings {
     this.card = card;
     this.bearings = bearings;
     this.glue = glue;
+    this.crowding = new Crowding(card, bearings);
   }
 
   /**
@@ -149,7 +147,25 @@ final class Fittings {
     List<Region> openings = openings(m, box);
     if (bordersOpenings(m, box, openings)) {
       flat(m.name(), m.stock(), box, openings, m.origin(), m.on(), m.face(), m.raisedBy());
+      double top = m.raisedBy() + m.stock().thickness();
+      Region placed = new Region(rectangle(box), openings.stream().map(Region::outer).toList());
+      crowding.lay(
+          new Crowding.Part(
+              m.name(),
+              m.on(),
+              m.face(),
+              placed,
+              m.raisedBy(),
+              top,
+              m.origin(),
+              m.at().x(),
+              m.at().y()),
+          false);
     }
+  }
+
+  private static Ring rectangle(Box b) {
+    return Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY());
   }
 
   private static boolean holds(Box outer, Box inner) {
@@ -272,8 +288,8 @@ final class Fittings {
       card.report(nothingToGlueTo(c));
       return;
     }
-    liesOn(c, bearing).ifPresent(card::report);
     if (card.add(piece)) {
+      crowding.lay(part(c, placed), true);
       glue(piece, c.on(), c.face(), corner, bearing, c.raisedBy(), c.origin());
       card.add(
           new Surface(
@@ -288,30 +304,10 @@ final class Fittings {
     }
   }
 
-  /** Two parts cannot be glued to one spot: the later one would lie upon the other. */
-  private Optional<Problem> liesOn(CutOut c, List<Region> bearing) {
-    return card.joins().stream()
-        .filter(j -> j instanceof Join.Glue)
-        .map(j -> (Join.Glue) j)
-        .filter(g -> g.a().panel().equals("panel") && g.b().face() == c.face())
-        .filter(g -> g.b().piece().equals(c.on().piece()) && g.b().panel().equals(c.on().panel()))
-        .filter(
-            g -> Overlay.area(Overlay.intersection(List.of(g.b().area()), bearing)) > OVERLAP_MM2)
-        .findFirst()
-        .map(
-            g ->
-                Problem.warns(
-                    "lies-on-another",
-                    c.name(),
-                    c.origin(),
-                    c.name()
-                        + ": here it would lie upon "
-                        + g.a().piece()
-                        + ", which is glued to the same spot of "
-                        + c.on().name()
-                        + " - move one of them, or glue it on that: `on: "
-                        + g.a().piece()
-                        + "`"));
+  private static Crowding.Part part(CutOut c, Region placed) {
+    double top = c.raisedBy() + c.stock().thickness();
+    return new Crowding.Part(
+        c.name(), c.on(), c.face(), placed, c.raisedBy(), top, c.origin(), c.at().x(), c.at().y());
   }
 
   private Problem nothingToGlueTo(CutOut c) {

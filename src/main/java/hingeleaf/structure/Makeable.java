@@ -76,13 +76,19 @@ final class Makeable {
     }
   }
 
-  /** Scores that fall between the grooves are made with ruler and stylus: told once. */
+  /**
+   * Scores of frames that fall between the grooves are made with ruler and stylus: told once. Those
+   * of leaves and stays are few, and the plan says so beside each.
+   */
   private static void grooves(Card made, Bearings bearings, Assembly report) {
     Bench bench = bearings.bench();
     double step = bench.scoringBoard().step();
     Set<Double> off = new TreeSet<>();
     List<String> pieces = new ArrayList<>();
     for (Piece p : made.pieces()) {
+      if (p.labels().stream().noneMatch(l -> l.name().startsWith("side-"))) {
+        continue;
+      }
       boolean any = false;
       for (Score s : p.scores()) {
         double at = along(s.at(), p);

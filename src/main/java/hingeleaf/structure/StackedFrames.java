@@ -42,7 +42,12 @@ final class StackedFrames implements Structure {
           ShapeForm.field("aperture", "its opening; left out: nested in the one in front"),
           FormField.reference("stock", "a paper of the bench", "left out: the card's own"),
           FormField.yesNo("plain", "yes for a frame without an opening").usually("no"),
-          Attachments.emboss());
+          Attachments.emboss(),
+          OwnSizes.WIDTH,
+          OwnSizes.HEIGHT,
+          OwnSizes.SIDES,
+          OwnSizes.TABS,
+          OwnSizes.SET_IN);
 
   private static final Form BACK =
       Form.of(
@@ -50,7 +55,9 @@ final class StackedFrames implements Structure {
           "the back",
           "the layer that everything stands on",
           ShapeForm.field("aperture", "an opening in the back"),
-          FormField.reference("stock", "a paper of the bench", "left out: the card's own"));
+          FormField.reference("stock", "a paper of the bench", "left out: the card's own"),
+          OwnSizes.WIDTH,
+          OwnSizes.HEIGHT);
 
   static final Form FORM =
       Form.of(
@@ -195,7 +202,8 @@ final class StackedFrames implements Structure {
         }
         Stock own = f.has("stock") ? shop.stock(f, "stock", name).orElse(stock) : stock;
         layers.add(
-            new StackedLayout.Layer(name, sides.get(i), openings, own, grain(axes), f.path()));
+            new StackedLayout.Layer(
+                name, sides.get(i), openings, own, grain(axes), f.path(), OwnSizes.of(f, shop)));
       }
       return new StackedLayout.Sizes(width, height, axes, tab, in, back(stock), layers, glue);
     }
@@ -218,15 +226,17 @@ final class StackedFrames implements Structure {
       List<Ring> openings = List.of();
       Stock own = stock;
       String origin = v.path();
+      OwnSizes sizes = OwnSizes.NONE;
       if (v.has("back")) {
         Values b = v.form("back");
         origin = v.path("back");
+        sizes = OwnSizes.ofBack(b, shop);
         own = b.has("stock") ? shop.stock(b, "stock", "back").orElse(stock) : stock;
         if (b.has("aperture")) {
           openings = shop.shape(b, "aperture", "back").map(Workshop::opening).orElse(List.of());
         }
       }
-      return new StackedLayout.Layer("back", 0, openings, own, Grain.ANY, origin);
+      return new StackedLayout.Layer("back", 0, openings, own, Grain.ANY, origin, sizes);
     }
 
     private boolean checked(StackedLayout.Sizes s) {
@@ -258,7 +268,7 @@ final class StackedFrames implements Structure {
     }
 
     private StackedLayout.Layer layer(StackedLayout.Sizes s, int i) {
-      return i == 0 ? s.back() : s.frames().get(i - 1);
+      return StackedLayout.layer(s, i);
     }
 
     private Values where(int i) {
@@ -299,7 +309,7 @@ final class StackedFrames implements Structure {
 
     private Box panel(StackedLayout.Sizes s, int i) {
       double across = StackedLayout.across(s, i);
-      double along = s.axes() == Axes.LEFT_RIGHT ? s.height() : s.width();
+      double along = StackedLayout.along(s, i);
       return s.axes().box(-across / 2, -along / 2, across / 2, along / 2);
     }
 
@@ -356,32 +366,73 @@ final class StackedFrames implements Structure {
       StackedLayout.Layer behind = layer(s, i);
       StackedLayout.Layer frame = layer(s, i + 1);
       double border = acrossBorder(s, i, behind);
-      if (s.tab() <= border + 1e-9) {
-        return true;
+      for (int k = 0; k < 2; k++) {
+        double tab = frame.own().tab(k, s.tab());
+        double in = frame.own().setIn().get(k);
+        if (tab + Math.max(0, in) > border + 1e-9) {
+          card.report(tabWiderThanBorder(s, i, tab, in, border));
+          return false;
+        }
+        if (in < 0 && tab + in < Math.min(tab, LEAST_TAB_MM) - 1e-9) {
+          card.report(tabPastEdge(s, i, tab, -in, k));
+          return false;
+        }
       }
-      card.report(
-          blocks(
-                  "tab-wider-than-border",
-                  i,
-                  "aperture",
-                  frame.name(),
-                  frame.name()
-                      + ": its glue tabs are "
-                      + say.say(s.tab())
-                      + " wide, but the border of "
-                      + behind.name()
-                      + " that they land on is "
-                      + say.say(border)
-                      + " - make the opening of "
-                      + behind.name()
-                      + " "
-                      + say.say(2 * (s.tab() - border))
-                      + " smaller, or the tabs "
-                      + say.say(border)
-                      + " or less")
-              .with(Map.of("tab", s.tab(), "border", border))
-              .wanting(Want.atMost(v.path("tab"), border)));
-      return false;
+      return true;
+    }
+
+    private Problem tabWiderThanBorder(
+        StackedLayout.Sizes s, int i, double tab, double in, double border) {
+      StackedLayout.Layer behind = layer(s, i);
+      StackedLayout.Layer frame = layer(s, i + 1);
+      double reach = tab + Math.max(0, in);
+      double most = Math.max(0, border - Math.max(0, in));
+      boolean own = frame.own().tabs() != null;
+      String path = own ? where(i + 1).path("tab-widths") : v.path("tab");
+      return blocks(
+              "tab-wider-than-border",
+              i,
+              "aperture",
+              frame.name(),
+              frame.name()
+                  + ": its glue tabs are "
+                  + say.say(tab)
+                  + " wide"
+                  + (in > 0 ? " and set in by " + say.say(in) : "")
+                  + ", but the border of "
+                  + behind.name()
+                  + " that they land on is "
+                  + say.say(border)
+                  + " - make the opening of "
+                  + behind.name()
+                  + " "
+                  + say.say(2 * (reach - border))
+                  + " smaller, or the tabs "
+                  + say.say(most)
+                  + " or less")
+          .with(Map.of("tab", tab, "border", border))
+          .wanting(Want.atMost(path, most));
+    }
+
+    private Problem tabPastEdge(StackedLayout.Sizes s, int i, double tab, double out, int which) {
+      StackedLayout.Layer frame = layer(s, i + 1);
+      return blocks(
+              "tab-past-edge",
+              i + 1,
+              "set-in",
+              frame.name(),
+              frame.name()
+                  + ": its "
+                  + (which == 0 ? "first" : "second")
+                  + " glue tab reaches "
+                  + say.say(out)
+                  + " out over the edge, so that only "
+                  + say.say(Math.max(0, tab - out))
+                  + " of it is glued - at least "
+                  + say.say(LEAST_TAB_MM)
+                  + " must lie on card")
+          .with(Map.of("tab", tab, "out", out))
+          .wanting(Want.atLeast(where(i + 1).path("set-in", which), LEAST_TAB_MM - tab));
     }
 
     /** The narrowest border of a layer at the edges on which the next one's tabs land. */
@@ -406,6 +457,7 @@ final class StackedFrames implements Structure {
       laid.pieces().forEach(card::add);
       laid.joins().forEach(card::add);
       laid.surfaces().forEach(card::add);
+      card.stack(Stack.of(sizes));
     }
   }
 }

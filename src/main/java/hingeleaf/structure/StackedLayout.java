@@ -50,9 +50,21 @@ final class StackedLayout {
    * @param side depth of the stage behind it; not used for the back
    * @param openings centred frame coordinates: from the panel's centre
    * @param grain which way it should run in the piece
+   * @param own sizes that are not the card's
    */
   record Layer(
-      String name, double side, List<Ring> openings, Stock stock, Grain grain, String origin) {}
+      String name,
+      double side,
+      List<Ring> openings,
+      Stock stock,
+      Grain grain,
+      String origin,
+      OwnSizes own) {
+    /** A layer of the card's own sizes. */
+    Layer(String name, double side, List<Ring> openings, Stock stock, Grain grain, String origin) {
+      this(name, side, openings, stock, grain, origin, OwnSizes.NONE);
+    }
+  }
 
   private final Sizes sizes;
   private final List<Piece> pieces = new ArrayList<>();
@@ -86,16 +98,24 @@ final class StackedLayout {
   /** Width of the panel of a layer across its sides; 0 is the back. */
   static double across(Sizes s, int layer) {
     double full = s.axes() == Axes.LEFT_RIGHT ? s.width() : s.height();
-    return s.tabsIn() ? full : full - 2 * s.tab() * layer;
+    double usual = s.tabsIn() ? full : full - 2 * s.tab() * layer;
+    return layer(s, layer).own().across(s.axes(), usual);
   }
 
-  private double along() {
-    return sizes.axes() == Axes.LEFT_RIGHT ? sizes.height() : sizes.width();
+  /** Length of the panel of a layer along its sides; 0 is the back. */
+  static double along(Sizes s, int layer) {
+    double usual = s.axes() == Axes.LEFT_RIGHT ? s.height() : s.width();
+    return layer(s, layer).own().along(s.axes(), usual);
+  }
+
+  /** A layer by its place; 0 is the back. */
+  static Layer layer(Sizes s, int layer) {
+    return layer == 0 ? s.back() : s.frames().get(layer - 1);
   }
 
   private void back() {
     Layer back = sizes.back();
-    Box box = new Box(0, 0, sizes.width(), sizes.height());
+    Box box = sizes.axes().box(0, 0, across(sizes, 0), along(sizes, 0));
     Region shape = panelShape(box, back);
     Label label = new Label("panel", inside(box, back.openings()));
     pieces.add(Piece.flat("back", "back", back.stock(), back.grain(), shape, label, back.origin()));
@@ -129,11 +149,9 @@ final class StackedLayout {
 
   private void frame(int order, Layer layer) {
     Axes ax = sizes.axes();
-    double t = sizes.tab();
-    double d = layer.side();
     double w = across(sizes, order);
-    double v = along();
-    double[] u = {0, t, t + d, t + d + w, t + 2 * d + w, 2 * t + 2 * d + w};
+    double v = along(sizes, order);
+    double[] u = lines(layer, w);
     Box panel = ax.box(u[2], 0, u[3], v);
     Vec2 centre = panel.centre();
     Region shape =
@@ -155,6 +173,23 @@ final class StackedLayout {
     Surface behind = surfaces.get(order - 1);
     glueTabs(layer, behind, u, v);
     surfaces.add(surface(layer.name(), panel, layer, order));
+  }
+
+  /** The lines across the piece: its edge, four scores, its other edge. */
+  private double[] lines(Layer layer, double panel) {
+    OwnSizes own = layer.own();
+    double[] widths = {
+      own.tab(0, sizes.tab()),
+      own.side(0, layer.side()),
+      panel,
+      own.side(1, layer.side()),
+      own.tab(1, sizes.tab())
+    };
+    double[] u = new double[6];
+    for (int i = 0; i < 5; i++) {
+      u[i + 1] = u[i] + widths[i];
+    }
+    return u;
   }
 
   private List<Score> scores(double[] u, double v) {
@@ -183,15 +218,12 @@ final class StackedLayout {
    */
   private void glueTabs(Layer layer, Surface behind, double[] u, double v) {
     Axes ax = sizes.axes();
-    double t = sizes.tab();
-    double b0 = ax.minU(behind.box());
-    double b1 = ax.maxU(behind.box());
     Face face = sizes.tabsIn() ? Face.FRONT : Face.BACK;
     String[] names = {ax.first(), ax.second()};
     double[] tabScore = {u[1], u[4]};
     Box[] tabs = {ax.box(0, 0, u[1], v), ax.box(u[4], 0, u[5], v)};
-    Box[] strips = {ax.box(b0, 0, b0 + t, v), ax.box(b1 - t, 0, b1, v)};
-    double[] landing = sizes.tabsIn() ? new double[] {b0, b1} : new double[] {b0 + t, b1 - t};
+    double[] landing = landing(layer, behind, u[1], u[5] - u[4]);
+    Box[] strips = strips(landing, behind, v, u[1], u[5] - u[4]);
     Surface landed = behind;
     for (int i = 0; i < 2; i++) {
       Patch a =
@@ -212,8 +244,44 @@ final class StackedLayout {
               ax.at(0, 1));
       String id = layer.name() + "/tab-" + names[i];
       joins.add(new Join.Glue(id, a, b, 0, sizes.glue(), layer.origin()));
-      landed = landed.withStrip(strips[i]);
+      landed = landed.withStrip(taken(strips[i], behind.box(), i == 0));
     }
     surfaces.set(behind.order(), landed);
+  }
+
+  /** Where the folds of both tabs stand on the layer behind. */
+  private double[] landing(Layer layer, Surface behind, double first, double second) {
+    Axes ax = sizes.axes();
+    List<Double> in = layer.own().setIn();
+    double beside = sizes.tabsIn() ? 0 : 1;
+    return new double[] {
+      ax.minU(behind.box()) + beside * first + in.get(0),
+      ax.maxU(behind.box()) - beside * second - in.get(1)
+    };
+  }
+
+  /** What the tabs cover of the layer behind; what reaches out over it covers nothing. */
+  private Box[] strips(double[] at, Surface behind, double v, double first, double second) {
+    Axes ax = sizes.axes();
+    Box b = behind.box();
+    double inwards = sizes.tabsIn() ? 1 : -1;
+    double[][] ends = {{at[0], at[0] + inwards * first}, {at[1], at[1] - inwards * second}};
+    double along = Math.min(v, ax.along(b));
+    Box[] strips = new Box[2];
+    for (int i = 0; i < 2; i++) {
+      double from = Math.max(ax.minU(b), Math.min(ends[i][0], ends[i][1]));
+      double to = Math.min(ax.maxU(b), Math.max(ends[i][0], ends[i][1]));
+      strips[i] = ax.box(from, 0, Math.max(to, from), along);
+    }
+    return strips;
+  }
+
+  /** A strip with what is left between it and the panel's edge, where nothing else can be glued. */
+  private Box taken(Box strip, Box panel, boolean first) {
+    Axes ax = sizes.axes();
+    double end = ax.along(panel);
+    return first
+        ? ax.box(ax.minU(panel), 0, ax.maxU(strip), end)
+        : ax.box(ax.minU(strip), 0, ax.maxU(panel), end);
   }
 }

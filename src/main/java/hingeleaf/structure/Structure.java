@@ -4,13 +4,13 @@ import hingeleaf.design.Form;
 import hingeleaf.design.Values;
 import java.util.List;
 
-/** A base that a card can be built on, with its parameter table. */
+/** A base that a card can be built on, or a mechanism added to it, with its parameter table. */
 public interface Structure {
   /** The table; its name is the word by which designs choose the structure. */
   Form form();
 
   /**
-   * Builds the base into an assembly: pieces, joins, roots, named panels, and every problem found.
+   * Builds it into an assembly: pieces, joins, roots, named panels, and every problem found.
    *
    * @param values what the design says under {@link #form}
    */

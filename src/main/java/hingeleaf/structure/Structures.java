@@ -14,9 +14,18 @@ public final class Structures {
   /** Every base, in the order in which a newcomer is shown them. */
   public static final List<Structure> ALL = List.of(new StackedFrames());
 
+  /**
+   * Every mechanism that can be added to a base, in the order in which a newcomer is shown them.
+   */
+  public static final List<Structure> MECHANISMS =
+      List.of(
+          new Doors.Door(), new BaseTab(), new BellyStrip(), new SlotLock(), new FoldDownBrace());
+
   /** The tables of all structures, for reading designs and for the schema. */
   public static final DesignForms FORMS =
-      new DesignForms(ALL.stream().map(Structure::form).toList(), List.of(Doors.FORM));
+      new DesignForms(
+          ALL.stream().map(Structure::form).toList(),
+          MECHANISMS.stream().map(Structure::form).toList());
 
   private Structures() {}
 
@@ -44,15 +53,15 @@ public final class Structures {
     boolean convert = design.unit().metric() != bearings.units().unit().metric();
     Sizing sizing = new Sizing(bearings.units(), convert);
     Workshop shop = new Workshop(new Assembly(), bearings, sizing, drawings, new HashMap<>());
-    structure(design.base().variant()).build(design.base().form(), shop);
+    structure(ALL, design.base().variant()).build(design.base().form(), shop);
     if (!shop.card().blocked()) {
-      design.mechanisms().forEach(m -> Doors.hang(m.form(), shop));
+      design.mechanisms().forEach(m -> structure(MECHANISMS, m.variant()).build(m.form(), shop));
     }
     if (!shop.card().blocked()) {
       new FittingReader(design, shop).fit();
     }
     if (!shop.card().blocked()) {
-      Embossings.press(structure(design.base().variant()), design, shop);
+      Embossings.press(structure(ALL, design.base().variant()), design, shop);
     }
     tell(shop);
     Optional<Card> card =
@@ -64,8 +73,8 @@ public final class Structures {
     return new Built(card, shop.card().problems());
   }
 
-  private static Structure structure(String name) {
-    return ALL.stream().filter(s -> s.form().name().equals(name)).findFirst().orElseThrow();
+  private static Structure structure(List<Structure> among, String name) {
+    return among.stream().filter(s -> s.form().name().equals(name)).findFirst().orElseThrow();
   }
 
   private static void tell(Workshop shop) {

@@ -161,4 +161,58 @@ class BadInputTest {
     assertThat(s.code()).isEqualTo(Exit.FILES);
     assertThat(Files.readString(inTheWay)).isEqualTo("a note of the maker's");
   }
+
+  private static String cutOuts(int n, String rest) {
+    StringBuilder all = new StringBuilder("cut-outs:\n");
+    for (int i = 0; i < n; i++) {
+      all.append("  - {name: c").append(i).append(", ").append(rest.replace("#", "" + i));
+      all.append("}\n");
+    }
+    return all.toString();
+  }
+
+  /** Lines that warn or block, told once each. */
+  private static long told(Shell s, String words) {
+    return s.out().lines().filter(l -> l.contains(": warns: ") && l.contains(words)).count();
+  }
+
+  @Test
+  void partsThatOverlapAtTheStart_areToldInASentenceEach() throws IOException {
+    String on = "on: back, stock: navy-220, outline: {rect: [20, 30]}, at: [#8, 0]";
+    Shell s = check(GOOD + cutOuts(2, on));
+    assertThat(s.code()).isEqualTo(Exit.FINE);
+    assertThat(told(s, "c1: it lies over the edge of c0")).isEqualTo(1);
+  }
+
+  @Test
+  void cutOutThroughASide_isToldInOneSentence() throws IOException {
+    // 20 high in a stage of 12, and reaching past the right edge, where the side stands.
+    String through = "on: far, stock: navy-220, outline: {rect: [40, 20]}, at: [60, 0]";
+    Shell s = check(GOOD + cutOuts(1, through + ", raised-by: 20"));
+    assertThat(s.code()).isEqualTo(Exit.FINE);
+    assertThat(told(s, "goes through")).isEqualTo(1);
+    assertThat(s.err()).doesNotContain("Exception");
+  }
+
+  @Test
+  void noClearanceAnywhere_endsAndIsNoFault() throws IOException {
+    // As high as its stage to the last hundredth, and between the sides to the last.
+    String full = "on: back, stock: navy-220, outline: {rect: [126, 150]}, raised-by: 11.72";
+    Shell s = check(GOOD.replace("circle: 90", "rect: [20, 20]") + cutOuts(1, full));
+    assertThat(s.code()).isEqualTo(Exit.FINE);
+    assertThat(s.err()).doesNotContain("Exception");
+  }
+
+  @Test
+  void twoHundredCutOuts_areCheckedWithinTheirBudget() throws IOException {
+    StringBuilder all = new StringBuilder("cut-outs:\n");
+    for (int i = 0; i < 200; i++) {
+      all.append("  - {name: c").append(i).append(", on: far, stock: navy-220, raised-by: 1");
+      all.append(", outline: {circle: 5}, at: [").append(-46 + i % 14 * 7);
+      all.append(", ").append(-70 + i / 14 * 10).append("]}\n");
+    }
+    Shell s = check(GOOD.replace("{circle: 90}", "{rect: [2, 2], at: [0, 69]}") + all);
+    assertThat(s.code()).as(s.out() + s.err()).isEqualTo(Exit.FINE);
+    assertThat(s.err()).isEmpty();
+  }
 }

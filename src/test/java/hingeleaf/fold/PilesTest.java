@@ -13,6 +13,8 @@ import hingeleaf.structure.SampleStacks;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Piles of stacked frames laid flat by the closed form of a shearing stage: theta from upright
@@ -103,5 +105,33 @@ class PilesTest {
     double foot = d * (stage - 1);
     Rigid turn = Rigid.rotation(new Vec3(x, 0, foot), new Vec3(x, 1, foot), lean * theta);
     return turn.then(Rigid.translation(behind));
+  }
+
+  /**
+   * All leaning left, with tabs as wide as sides: W + n d wide; the sum of layers x width is that
+   * of the pieces, W + n (W + 2 d + 2 t); and n + 2 layers at most, as in the worked case (strips
+   * counted by hand for one, two and three stages).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "150, 150, 12, 3", // the worked case: 186, 5 layers, 744
+    "150, 150, 12, 1",
+    "150, 150, 12, 2",
+    "148, 105, 8, 3",
+    "177.8, 127, 12.7, 3", // 7 x 5 in, sides of 1/2 in
+    "177.8, 127, 12.7, 2",
+    "100, 100, 10, 1",
+    "210, 148, 15, 3",
+    "90, 140, 6.35, 2",
+  })
+  void allLeaningLeft_isTheSumOfItsPieces(double width, double height, double side, int frames) {
+    MadeCard made = SampleStacks.plain(width, height, side, side, frames, 0.3);
+    List<Integer> left = List.of(-1, -1, -1).subList(0, frames);
+    Posed flat = sheared(made, left, Math.PI / 2);
+    assertThat(Piles.footprint(made, flat).width()).isCloseTo(width + frames * side, within(1e-9));
+    Piles.Pile pile = Piles.of(made, flat, sheared(made, left, Math.PI / 2 - 0.01));
+    assertThat(pile.layers()).isEqualTo(frames + 2);
+    assertThat(pile.layered() / height)
+        .isCloseTo(width + frames * (width + 4 * side), within(1e-3));
   }
 }

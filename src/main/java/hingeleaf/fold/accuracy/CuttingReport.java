@@ -10,8 +10,9 @@ import java.util.List;
  * @param seed from which they came
  * @param standing share of cards that lie flat to 1 mm when every tab was glued in register with
  *     its stage standing; paper gives way by one thickness
- * @param flat share of cards whose second tabs land within 1 mm of their edge when each was closed
- *     with its stage flat; all of these lie flat
+ * @param flat share of cards that lie flat to 1 mm when each second tab was closed with its stage
+ *     flat, and lands so that enough of it is glued
+ * @param lands share of cards whose second tabs land within 1 mm of their edges then
  * @param shift by how much a second tab lands off its edge then in 19 of 20 cards, mm
  * @param parts the stages, from the back
  * @param watch the fold with the most effect, piece/score; empty where there is no stage
@@ -22,6 +23,7 @@ public record CuttingReport(
     long seed,
     Share standing,
     Share flat,
+    Share lands,
     double shift,
     List<Part> parts,
     String watch) {
@@ -47,7 +49,8 @@ public record CuttingReport(
    * @param worstMisfit if every setting errs by its most in the worst way, mm
    * @param worstJam how high it jams then if rigid, mm
    * @param tilt of the upright panel for one mm between its two sides, rad
-   * @param effects of each score on the misfit
+   * @param thickness misfit that the card's thickness alone forces, mm
+   * @param effects of each score on the misfit, and of the cuts on which the stage stands
    */
   public record Part(
       String piece,
@@ -56,6 +59,7 @@ public record CuttingReport(
       double worstMisfit,
       double worstJam,
       double tilt,
+      double thickness,
       List<Effect> effects) {
     public Part {
       effects = List.copyOf(effects);
@@ -63,9 +67,11 @@ public record CuttingReport(
   }
 
   /**
-   * A score's effect on the misfit of its stage, pieces that share its setting included.
+   * The effect of a score or cut on the misfit of its stage, pieces that share its setting
+   * included.
    *
-   * @param fold its name in the piece
+   * @param fold the score's name in the piece; of a cut edge on the layer behind "edge of" and the
+   *     name of that piece
    * @param perMm mm of misfit for each mm that it is off
    */
   public record Effect(String fold, double perMm) {}

@@ -31,12 +31,17 @@ public final class CuttingStudy {
    */
   public static final double FLAT_MM = 1;
 
+  /** A tab of which less is glued holds badly, mm: common practice, no source. */
+  private static final double LEAST_GLUED_MM = 6;
+
   private final List<Stage> stages;
+  private final Map<String, Double> thickness = new HashMap<>();
   private final List<Setting> settings;
   private final double accuracy;
 
-  private CuttingStudy(List<Stage> stages, double accuracy) {
+  private CuttingStudy(List<Stage> stages, List<ThicknessMisfit> forced, double accuracy) {
     this.stages = stages;
+    forced.forEach(f -> thickness.merge(f.piece(), f.misfit(), Math::max));
     this.accuracy = accuracy;
     Set<Setting> all = new LinkedHashSet<>();
     for (Stage s : stages) {
@@ -56,11 +61,12 @@ public final class CuttingStudy {
     if (!(accuracy > 0)) {
       throw new IllegalArgumentException("the accuracy must be more than 0, it is " + accuracy);
     }
-    return new CuttingStudy(Stages.of(made, rest), accuracy).report();
+    return new CuttingStudy(Stages.of(made, rest), ThicknessMisfit.of(made), accuracy).report();
   }
 
   private CuttingReport report() {
     double[] heights = new double[TRIALS];
+    double[] flats = new double[TRIALS];
     double[] misfits = new double[TRIALS];
     SplittableRandom random = new SplittableRandom(SEED);
     for (int n = 0; n < TRIALS; n++) {
@@ -72,6 +78,7 @@ public final class CuttingStudy {
         FourBar links = s.links(errors);
         double up = links.giving(s.give(), s.lean()).jamHeight(s.lean());
         heights[n] += Double.isNaN(up) ? Double.POSITIVE_INFINITY : up;
+        flats[n] += gluedFlat(s, links);
         misfits[n] = Math.max(misfits[n], Math.abs(links.misfit(s.lean())));
       }
     }
@@ -81,10 +88,21 @@ public final class CuttingStudy {
         TRIALS,
         SEED,
         share(heights),
+        share(flats),
         share(misfits),
         percentile(misfits, 0.95),
         parts,
         watch());
+  }
+
+  /**
+   * How high it stands when closed flat; as good as infinite where too little of a tab is glued.
+   */
+  private static double gluedFlat(Stage s, FourBar links) {
+    double out = Math.max(0, links.misfit(s.lean()));
+    return s.tab() - out < Math.min(s.tab(), LEAST_GLUED_MM)
+        ? Double.POSITIVE_INFINITY
+        : links.gluedFlat(s.lean()).jamHeight(s.lean());
   }
 
   /** Share of trials within {@link #FLAT_MM}, with Wilson's interval at 95 % (Wilson, 1927). */
@@ -113,6 +131,12 @@ public final class CuttingStudy {
       double effect = effects(s).getOrDefault(s.settings().get(i), 0.0);
       effects.add(new CuttingReport.Effect(s.folds().get(i), effect));
     }
+    for (Map.Entry<Integer, Setting> l : s.landing()) {
+      if (!s.settings().contains(l.getValue())) {
+        double effect = effects(s).getOrDefault(l.getValue(), 0.0);
+        effects.add(new CuttingReport.Effect("edge of " + s.behind(), effect));
+      }
+    }
     FourBar exact = s.links(Map.of());
     FourBar bad = new FourBar(exact.base() - worst, exact.first(), exact.panel(), exact.second());
     FourBar other = new FourBar(exact.base() + worst, exact.first(), exact.panel(), exact.second());
@@ -125,6 +149,7 @@ public final class CuttingStudy {
         worst,
         jam,
         1 / exact.panel(),
+        thickness.getOrDefault(s.piece(), 0.0),
         effects);
   }
 

@@ -14,6 +14,8 @@ import java.util.Map;
  * @param landing settings of these two; absent where they are the edge that everything is measured
  *     from
  * @param lean 1 or -1, which way it is laid flat
+ * @param behind id of the piece that it stands on
+ * @param tab width of the glue tab that is closed last, mm
  * @param give by how much paper at the scores gives way, mm
  */
 record Stage(
@@ -24,6 +26,8 @@ record Stage(
     double[] stands,
     List<Map.Entry<Integer, Setting>> landing,
     int lean,
+    String behind,
+    double tab,
     double give) {
 
   /** The links with these errors of settings, mm. */

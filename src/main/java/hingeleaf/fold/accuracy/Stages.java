@@ -116,6 +116,8 @@ final class Stages {
         lands,
         landing,
         lean,
+        behind.id(),
+        (upright ? p.width() : p.height()) - at[3],
         p.stock().thickness());
   }
 

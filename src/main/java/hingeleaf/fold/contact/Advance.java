@@ -43,14 +43,20 @@ final class Advance {
 
   private final Course course;
   private final double clearance;
+  private final boolean layers;
   private final ShellGap gap = new ShellGap();
 
   /** Joint rates of each leg. */
   private final double[][] rates;
 
-  Advance(Course course, double clearance) {
+  /**
+   * @param layers whether sheets that come nearly parallel lie on each other from then on, as in a
+   *     card that is laid flat; otherwise they touch, as a leaf that opens does
+   */
+  Advance(Course course, double clearance, boolean layers) {
     this.course = course;
     this.clearance = clearance;
+    this.layers = layers;
     rates = new double[course.legs()][];
     for (int i = 0; i < rates.length; i++) {
       double[] from = course.nodes.get(i);
@@ -122,13 +128,14 @@ final class Advance {
 
   /** How near two sheets lie as layers, mm; what stands on a face never becomes one: negative. */
   private double paper(Solid a, Solid b) {
-    boolean sheets = !a.prism() && !b.prism();
+    boolean sheets = layers && !a.prism() && !b.prism();
     return sheets ? (a.thickness() + b.thickness()) / 2 + clearance : -1;
   }
 
   private @Nullable End judge(Solid a, Solid b, Rigid rel, double d) {
     if (d <= TOUCH_MM) {
-      return !a.prism() && !b.prism() && parallel(a, b, rel, LAYER_RAD) ? End.LAYERS : End.TOUCH;
+      boolean sheets = layers && !a.prism() && !b.prism();
+      return sheets && parallel(a, b, rel, LAYER_RAD) ? End.LAYERS : End.TOUCH;
     }
     return d <= paper(a, b) && parallel(a, b, rel, LAYER_RAD) ? End.LAYERS : null;
   }

@@ -3,7 +3,9 @@ package hingeleaf.fold.contact;
 import hingeleaf.card.Joint;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec3;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * The joints between two bodies, and how fast they can move the second one's points as seen from
@@ -70,6 +72,11 @@ final class Chain {
     }
   }
 
+  /** Whether all its joints are such. */
+  boolean only(IntPredicate such) {
+    return Arrays.stream(joints).allMatch(such);
+  }
+
   int length() {
     return joints.length;
   }
@@ -97,6 +104,10 @@ final class Chain {
    * @param rate of each joint of the mechanism over the leg
    */
   double speed(Shell shell, double[] rate) {
+    int end = joints.length - 1;
+    if (!slides[end] && stand(end, rate)) {
+      return Math.abs(rate[joints[end]]) * reach(shell, along[end]);
+    }
     double turning = 0;
     double moving = 0;
     double signed = 0;
@@ -115,10 +126,23 @@ final class Chain {
     return turning == 0 ? moving : moving + turning * reach(shell);
   }
 
+  /** Whether the first joints stand still, so that points go round the next one's line. */
+  private boolean stand(int first, double[] rate) {
+    for (int k = 0; k < first; k++) {
+      if (rate[joints[k]] != 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private double reach(Shell shell) {
     int last = joints.length - 1;
-    Vec3 c = at[last];
-    Vec3 u = parallel && !slides[last] ? along[last] : Vec3.ZERO;
+    return reach(shell, parallel && !slides[last] ? along[last] : Vec3.ZERO);
+  }
+
+  private double reach(Shell shell, Vec3 u) {
+    Vec3 c = at[joints.length - 1];
     return shell.reach(new double[] {c.x(), c.y(), c.z()}, new double[] {u.x(), u.y(), u.z()});
   }
 

@@ -4,8 +4,10 @@ import hingeleaf.card.Join;
 import hingeleaf.card.Joint;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Rest;
+import hingeleaf.card.Stay;
 import hingeleaf.fold.Budget;
 import hingeleaf.fold.Linkage;
+import hingeleaf.fold.Stays;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -27,10 +29,12 @@ public final class Contact {
   private final Chains chains;
   private final Set<Long> passages = new HashSet<>();
   private final double clearance;
+  private final Stays stays;
 
   private Contact(MadeCard made, double clearance) {
     this.made = made;
     this.clearance = clearance;
+    stays = Stays.of(made);
     linkage = Linkage.of(made.mechanism(), Budget.of(STEPS));
     solids = Solids.of(made, linkage);
     chains = new Chains(made.mechanism(), linkage);
@@ -78,11 +82,31 @@ public final class Contact {
   /** How far each door opens: folds that are in no loop and flat in the made card. */
   public static List<Swing> swings(MadeCard made) {
     Contact contact = new Contact(made, 0);
-    List<Swing> all = new ArrayList<>();
-    for (List<Integer> together : contact.linkage.movers()) {
-      if (together.size() == 1 && contact.linkage.joint(together.get(0)) instanceof Joint.Hinge h) {
+    return contact.doors().stream().map(contact::swing).toList();
+  }
+
+  /** The pairs of leaves that meet when they are shut. */
+  public static List<Meeting> meetings(MadeCard made) {
+    Contact contact = new Contact(made, 0);
+    List<Leaf> leaves = contact.doors().stream().map(contact::leaf).toList();
+    List<Meeting> all = new ArrayList<>();
+    for (int i = 0; i < leaves.size(); i++) {
+      for (int j = i + 1; j < leaves.size(); j++) {
+        leaves.get(i).meets(leaves.get(j)).ifPresent(all::add);
+      }
+    }
+    return all;
+  }
+
+  /** A fold on which a leaf hangs. */
+  private record Door(int joint, Joint.Hinge hinge) {}
+
+  private List<Door> doors() {
+    List<Door> all = new ArrayList<>();
+    for (List<Integer> together : linkage.movers()) {
+      if (together.size() == 1 && linkage.joint(together.get(0)) instanceof Joint.Hinge h) {
         if (h.made() == 0) {
-          all.add(contact.swing(together.get(0), h));
+          all.add(new Door(together.get(0), h));
         }
       }
     }
@@ -90,21 +114,114 @@ public final class Contact {
   }
 
   /** The leaf is what moves: the body of the two that is not the ground's side of the fold. */
-  private Swing swing(int joint, Joint.Hinge h) {
-    int leaf = linkage.bodyOf(h.a()) == 0 || moves(h.b(), h.a()) ? h.b() : h.a();
-    Solid solid = solids.get(leaf);
+  private int leafOf(Joint.Hinge h) {
+    return linkage.bodyOf(h.a()) == 0 || moves(h.b(), h.a()) ? h.b() : h.a();
+  }
+
+  private Leaf leaf(Door door) {
+    int facet = leafOf(door.hinge());
+    return new Leaf(made, name(solids.get(facet), door.hinge()), facet, door.hinge());
+  }
+
+  private static String name(Solid leaf, Joint.Hinge h) {
+    return leaf.id().endsWith("/leaf") ? leaf.piece() : h.id();
+  }
+
+  /**
+   * Stays that cannot be folded out of the way while the card stands, their tongues pulled out; one
+   * that comes to lie on something raised is no fault.
+   */
+  public static List<Blocked> stays(MadeCard made) {
+    Contact contact = new Contact(made, 0);
+    List<Blocked> all = new ArrayList<>();
+    for (Stay s : made.card().stays()) {
+      Blocked b = contact.putAway(s);
+      if (b != null) {
+        all.add(b);
+      }
+    }
+    return all;
+  }
+
+  private @Nullable Blocked putAway(Stay stay) {
+    Swept swept = swept(stay);
+    if (swept == null) {
+      return null;
+    }
+    Advance advance = new Advance(swept.course(), 0, false);
+    double share = 1 - RESTS_ON_RAD / swept.whole();
+    String against = null;
+    for (Solid part : solids) {
+      for (Solid other : solids) {
+        boolean asked = part.piece().equals(stay.piece()) && !stays.has(other.panel());
+        Chain chain = asked ? chains.between(part.body(), other.body()) : null;
+        Chain back = asked ? chains.between(other.body(), part.body()) : null;
+        if (chain == null || back == null || !swings(part, other, chain)) {
+          continue;
+        }
+        Advance.Outcome o = advance.run(part, other, chain, back, share);
+        if (o.end() == Advance.End.TOUCH && o.share() < share) {
+          share = o.share();
+          against = other.id();
+        }
+      }
+    }
+    return against == null
+        ? null
+        : new Blocked(stay.piece(), against, share * swept.whole(), swept.whole());
+  }
+
+  /** Whether a stay's panel can run into another: not its slit, nor a sheet through its fold. */
+  private boolean swings(Solid part, Solid other, Chain chain) {
+    boolean host = !other.prism() && chain.oneLine() && chain.lineIn(other);
+    return !host && !passages.contains(key(part.panel(), other.panel()));
+  }
+
+  /** A stay's turn about the fold that it hangs on. */
+  private record Swept(Course course, double whole) {}
+
+  private @Nullable Swept swept(Stay stay) {
+    double[] end = stays.released();
+    int main = -1;
+    for (int j = 0; j < end.length; j++) {
+      boolean own = stays.folds(j) && linkage.joint(j).id().startsWith(stay.piece() + "/");
+      if (own && (main < 0 || Math.abs(end[j]) > Math.abs(end[main]))) {
+        main = j;
+      }
+    }
+    return main < 0 ? null : new Swept(Course.turning(end, main), Math.abs(end[main]));
+  }
+
+  /** So near its place what it touches is under it, rad. */
+  private static final double RESTS_ON_RAD = 0.35;
+
+  private Swing swing(Door door) {
+    int joint = door.joint();
+    Joint.Hinge h = door.hinge();
+    Solid solid = solids.get(leafOf(h));
     double reach = reach(solid, h);
-    Swing whole = swing(joint, h, solid, reach, 1, reach);
+    Opening whole = opening(joint, h, solid, 1);
     double share = 1;
     while (whole.opens() < Math.PI / 2 && share * reach > 2) {
       share -= 0.5 / reach;
-      if (swing(joint, h, solid, reach, share, reach).opens() >= Math.PI / 2) {
+      if (opening(joint, h, solid, share).opens() >= Math.PI / 2) {
         break;
       }
     }
+    Leaf leaf = leaf(door);
     return new Swing(
-        whole.door(), whole.leaf(), whole.opens(), whole.against(), reach, share * reach);
+        leaf.door,
+        solid.id(),
+        whole.opens(),
+        whole.against(),
+        reach,
+        share * reach,
+        leaf.passes(whole.opens()),
+        leaf.ajar(whole.opens()));
   }
+
+  /** How far a leaf opens, rad, and what stops it. */
+  private record Opening(double opens, @Nullable String against) {}
 
   /** Whether the first panel's body hangs on fewer joints than the second's: it is the leaf. */
   private boolean moves(int leaf, int host) {
@@ -126,10 +243,9 @@ public final class Contact {
         .reach(new double[] {c.x(), c.y(), c.z()}, new double[] {u.x(), u.y(), u.z()});
   }
 
-  private Swing swing(
-      int joint, Joint.Hinge h, Solid leaf, double reach, double share, double told) {
+  private Opening opening(int joint, Joint.Hinge h, Solid leaf, double share) {
     Course course = Course.turning(made.mechanism().joints().size(), joint, Math.PI);
-    Advance advance = new Advance(course, 0);
+    Advance advance = new Advance(course, 0, false);
     Solid tried = share == 1 ? leaf : Solids.narrowed(leaf, h.from(), h.to(), share);
     double opens = Math.PI;
     String against = null;
@@ -146,12 +262,11 @@ public final class Contact {
         against = other.id();
       }
     }
-    String door = leaf.id().endsWith("/leaf") ? leaf.piece() : h.id();
-    return new Swing(door, leaf.id(), opens, against, told, told);
+    return new Opening(opens, against);
   }
 
   private Way along(Rest rest, Order order) {
-    Course course = Course.to(linkage, rest.posed().values(), order);
+    Course course = Course.to(linkage, stays.released(), rest.posed().values(), order);
     Pairs pairs = new Pairs(course);
     List<Touch> touches = new ArrayList<>();
     for (int[] pair : nearestFirst()) {
@@ -170,7 +285,7 @@ public final class Contact {
     for (int i = 0; i < solids.size(); i++) {
       for (int j = i + 1; j < solids.size(); j++) {
         Chain chain = chains.between(solids.get(i).body(), solids.get(j).body());
-        if (chain != null && !passages.contains(key(i, j))) {
+        if (chain != null && meet(i, j, chain)) {
           while (byLength.size() <= chain.length()) {
             byLength.add(new ArrayList<>());
           }
@@ -181,8 +296,20 @@ public final class Contact {
     return byLength.stream().flatMap(List::stream).toList();
   }
 
+  /**
+   * Whether a pair is asked about: not a tab and its slit, nor a stay that is put away and what it
+   * lies on, nor one that is loose.
+   */
+  private boolean meet(int i, int j, Chain chain) {
+    boolean stay = stays.has(i) || stays.has(j);
+    boolean still = stay && chain.only(stays::folds);
+    boolean loose = stays.loose(i) || stays.loose(j);
+    return !passages.contains(key(i, j)) && !still && !loose;
+  }
+
   /** One course and what is asked along it. */
   private final class Pairs {
+    private final Course course;
     private final Advance advance;
     private final Judge judge;
     private int undecided;
@@ -195,8 +322,9 @@ public final class Contact {
     private final int[] coveredBy = new int[solids.size()];
 
     Pairs(Course course) {
-      advance = new Advance(course, clearance);
+      advance = new Advance(course, clearance, true);
       judge = new Judge(course);
+      this.course = course;
       Arrays.fill(covered, 1);
       Arrays.fill(coveredBy, Integer.MAX_VALUE);
     }
@@ -232,6 +360,9 @@ public final class Contact {
         return null;
       }
       Touch t = judge.of(a, b, chain, line, o);
+      if (t != null && t.kind() == Touch.Kind.CROSSES && Glance.only(course, chain, a, b, o)) {
+        return null;
+      }
       if (t != null) {
         cover(a, b, chain.length(), t);
       }
@@ -246,7 +377,7 @@ public final class Contact {
 
   /** Adds what would free each jam, found by trying it on all other parts. */
   private Way advised(Way way, Rest rest) {
-    Course course = Course.to(linkage, rest.posed().values(), way.order());
+    Course course = Course.to(linkage, stays.released(), rest.posed().values(), way.order());
     Remedies remedies = new Remedies(solids, (a, b) -> new Pairs(course).touch(a, b));
     List<Remedy> found = new ArrayList<>();
     way.touches().stream()

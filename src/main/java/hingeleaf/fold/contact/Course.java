@@ -45,15 +45,26 @@ final class Course {
     return new Course(Order.TOGETHER, List.of(new double[joints], end), true);
   }
 
-  /** The course to these joint values. */
-  static Course to(Linkage linkage, List<Double> flat, Order order) {
+  /** To these values with one joint turned last, all the others standing where they end. */
+  static Course turning(double[] end, int joint) {
+    double[] start = end.clone();
+    start[joint] = 0;
+    return new Course(Order.TOGETHER, List.of(start, end.clone()), true);
+  }
+
+  /**
+   * The course to these joint values.
+   *
+   * @param start where it begins, stays put away
+   */
+  static Course to(Linkage linkage, double[] start, List<Double> flat, Order order) {
     double[] end = flat.stream().mapToDouble(Double::doubleValue).toArray();
     List<List<Integer>> movers = new ArrayList<>(linkage.movers());
     if (order == Order.FRONT_FIRST) {
       Collections.reverse(movers);
     }
     List<double[]> nodes = new ArrayList<>();
-    double[] at = new double[end.length];
+    double[] at = start;
     nodes.add(at);
     boolean whole = true;
     for (List<Integer> together : groups(movers, order)) {

@@ -1,5 +1,6 @@
 package hingeleaf.fold.contact;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  * @param reach from its fold to its free edge, mm
  * @param square the greatest reach at which it opens to a right angle at least, mm; the leaf's own
  *     where it does anyway
+ * @param passes panel ids of the frames through whose openings it goes, nearest first
+ * @param ajar how far it can stand open behind a lid that lies on the foremost layer, as in a box
+ *     as deep as the card, rad
  */
 public record Swing(
     String door,
@@ -19,4 +23,10 @@ public record Swing(
     double opens,
     @Nullable String against,
     double reach,
-    double square) {}
+    double square,
+    List<String> passes,
+    double ajar) {
+  public Swing {
+    passes = List.copyOf(passes);
+  }
+}

@@ -7,10 +7,12 @@ import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
 import hingeleaf.fold.Budget;
 import hingeleaf.fold.Linkage;
+import hingeleaf.fold.Stays;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -113,11 +115,19 @@ public final class Standing {
     return loose.isEmpty() ? Stand.Verdict.STANDS : Stand.Verdict.LEANS;
   }
 
-  /** Each freedom a little way towards the rest, alone: does the centre of mass sink? */
+  /**
+   * Each freedom that no stay holds a little way towards the rest, alone: does the centre of mass
+   * sink?
+   */
   private List<Stand.Lean> loose(Rest rest, Vec3 upright) {
     Linkage linkage = Linkage.of(made.mechanism(), Budget.of(STEPS));
+    Stays stays = Stays.of(made);
+    Set<Integer> moving = Hold.of(made).moving();
     List<Stand.Lean> all = new ArrayList<>();
     for (List<Integer> together : linkage.movers()) {
+      if (together.stream().noneMatch(moving::contains) || stays.folds(together.get(0))) {
+        continue;
+      }
       double[] q = new double[rest.posed().values().size()];
       boolean moves = false;
       for (int j : together) {

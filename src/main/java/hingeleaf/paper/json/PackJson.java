@@ -14,6 +14,7 @@ import hingeleaf.fold.stand.Stand;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
+import hingeleaf.pack.GoodToKnow;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.Postage;
 import hingeleaf.plan.CutList;
@@ -115,6 +116,7 @@ public final class PackJson {
     pack.touches().ifPresent(this::way);
     cutting(pack.cutting());
     stand(pack.stand());
+    new MovingJson(g, pack).write();
     g.writeArrayPropertyStart("misfits");
     for (Misfit m : pack.made().misfits()) {
       g.writeStartObject();
@@ -124,6 +126,7 @@ public final class PackJson {
       g.writeEndObject();
     }
     g.writeEndArray();
+    texts("goodToKnow", GoodToKnow.of(pack));
     problemList(pack.problems());
     g.writeEndObject();
   }
@@ -292,6 +295,7 @@ public final class PackJson {
     g.writeNumberProperty("seed", r.seed());
     share("gluedStanding", r.standing());
     share("gluedFlat", r.flat());
+    share("landsOnEdge", r.lands());
     number("shift", r.shift());
     g.writeStringProperty("watch", r.watch());
     g.writeArrayPropertyStart("stages");
@@ -303,6 +307,7 @@ public final class PackJson {
       number("worstMisfit", p.worstMisfit());
       number("worstJam", p.worstJam());
       number("tilt", p.tilt());
+      number("thickness", p.thickness());
       g.writeObjectPropertyStart("effects");
       p.effects().forEach(e -> number(e.fold(), e.perMm()));
       g.writeEndObject();

@@ -1,5 +1,6 @@
 package hingeleaf.paper.pack;
 
+import hingeleaf.card.Card;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.Label;
@@ -7,6 +8,7 @@ import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
+import hingeleaf.card.Stay;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Rigid;
@@ -39,6 +41,9 @@ final class StepPictures {
 
   private static final Look FRONT = Look.turned(Math.toRadians(24), Math.toRadians(18));
   private static final Look BEHIND = Look.turned(Math.PI - Math.toRadians(28), Math.toRadians(22));
+
+  /** How far along that way the stays are put away and nothing else has moved much. */
+  private static final double AWAY = 0.36;
 
   private static final double SWING = 16;
   private static final double LEAST_SWING = 0.5;
@@ -84,7 +89,8 @@ final class StepPictures {
           case GLUE_TAB -> hangs(step) ? fix(step) : tab(step, false);
           case CLOSE_FLAT -> tab(step, true);
           case MOVING -> List.of(cell(soFar(step), step.pieces(), made(), Look.threeQuarter(), ""));
-          case FINISH, CHECK -> whole();
+          case FINISH -> stay(step);
+          case CHECK -> whole();
         };
     return cells.isEmpty() ? Optional.empty() : Optional.of(Cells.of(cells, width, fonts));
   }
@@ -270,6 +276,9 @@ final class StepPictures {
   /** Whether a piece hangs by the one tab that a step glues, and must be set in its place. */
   private boolean hangs(Step step) {
     String piece = step.pieces().get(0);
+    if (pack.card().stay(piece).isPresent()) {
+      return false;
+    }
     return pack.card().joins().stream()
             .filter(j -> j instanceof Join.Glue g && g.a().piece().equals(piece))
             .count()
@@ -279,19 +288,78 @@ final class StepPictures {
   /** The tab with its glue, seen from behind; then the card so far with the new layer. */
   private List<Cell> tab(Step step, boolean flat) {
     Join.Glue g = glues(step).get(0);
-    boolean behind = g.b().face() == Face.FRONT;
+    boolean away = faces(g.a()) < 0;
     Cell glue =
         cell(
             Set.of(g.a().piece()),
             Set.of(g.a().piece()),
             List.of(g.a()),
             made(),
-            behind ? BEHIND : FRONT,
-            g.a().piece() + (behind ? ", from behind" : "") + ": glue on the hatched tab");
+            away ? BEHIND : FRONT,
+            g.a().piece() + (away ? ", from behind" : "") + ": glue on the hatched tab");
     Posed pose = flat ? nearlyFlat() : made();
     String words = flat ? "pressed flat (drawn a little open)" : "set on the edge";
-    Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, FRONT, words);
+    Look look = faces(g.b()) < 0 ? BEHIND : FRONT;
+    Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, look, words);
     return List.of(glue, flat ? swung(then, g.a().piece(), pose) : then);
+  }
+
+  /** How far towards the viewer a glued face looks in the made card, -1 to 1. */
+  private double faces(Patch patch) {
+    double z =
+        pack.made().panels().stream()
+            .filter(p -> p.piece().equals(patch.piece()) && p.name().equals(patch.panel()))
+            .findFirst()
+            .orElseThrow()
+            .made()
+            .normal()
+            .z();
+    return patch.face() == Face.FRONT ? z : -z;
+  }
+
+  /** A stay set, and put away on the way flat. */
+  private List<Cell> stay(Step step) {
+    Set<String> all = new LinkedHashSet<>();
+    pack.card().pieces().forEach(p -> all.add(p.id()));
+    Set<String> fresh = Set.copyOf(step.pieces());
+    List<Cell> cells = new ArrayList<>();
+    cells.add(cell(all, fresh, List.of(), made(), FRONT, "set"));
+    if (pack.best() >= 0) {
+      boolean behind = glued(step.pieces()).stream().anyMatch(g -> faces(g.b()) < 0);
+      String words = behind ? "let go, seen from behind" : "let go, the layers before it left out";
+      Set<String> shown = behind ? all : reached(step);
+      Look look = behind ? BEHIND : FRONT;
+      cells.add(cell(shown, fresh, List.of(), along(AWAY), look, words));
+    }
+    return cells;
+  }
+
+  private List<Join.Glue> glued(List<String> pieces) {
+    List<Join.Glue> all = new ArrayList<>();
+    for (Join j : pack.card().joins()) {
+      if (j instanceof Join.Glue g && pieces.contains(g.a().piece())) {
+        all.add(g);
+      }
+    }
+    return all;
+  }
+
+  /** A stay with what it lies on: a loose one on the back, one that hangs on its layer. */
+  private Set<String> reached(Step step) {
+    Set<String> shown = new LinkedHashSet<>(step.pieces());
+    shown.add(pack.card().roots().get(0).piece());
+    for (String piece : step.pieces()) {
+      String at = piece;
+      for (List<Join.Glue> on = glued(List.of(at)); !on.isEmpty(); on = glued(List.of(at))) {
+        at = on.get(0).b().piece();
+        shown.add(at);
+      }
+    }
+    return shown;
+  }
+
+  private boolean loose(String piece) {
+    return pack.card().stay(piece).map(Stay::loose).orElse(false);
   }
 
   /** The same with an arrow above it that says which way the new layer goes over. */
@@ -345,7 +413,10 @@ final class StepPictures {
       }
     }
     Set<String> reached = new LinkedHashSet<>();
-    pack.card().roots().forEach(r -> reached.add(r.piece()));
+    pack.card().roots().stream()
+        .map(Card.Root::piece)
+        .filter(p -> !loose(p) || step.pieces().contains(p))
+        .forEach(reached::add);
     boolean grew = true;
     while (grew) {
       grew = false;

@@ -1,0 +1,329 @@
+package hingeleaf.mend;
+
+import hingeleaf.card.Piece;
+import hingeleaf.design.Change;
+import hingeleaf.design.Node;
+import hingeleaf.design.Tree;
+import hingeleaf.geom.Box;
+import hingeleaf.pack.Pack;
+import hingeleaf.plan.CutList;
+import hingeleaf.stock.Die;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * The sizes of all pieces when the cut ones are as measured, and the changes of the design's text
+ * that say so.
+ *
+ * @param layers of the stack, from the back; none for another base
+ * @param trimmed names of the cut pieces that lose a strip
+ * @param recut the cut layers that nothing fits, each with the reason
+ */
+record Resized(
+    List<Layer> layers, Set<String> trimmed, Map<String, String> recut, List<Change> changes) {
+  /** A piece that came out shorter by more is cut anew: common practice, no source, mm. */
+  private static final double MOST_SHORT_MM = 5;
+
+  /** A tab narrower than this holds badly: common practice, no source. */
+  static final double LEAST_TAB_MM = 6;
+
+  private static final double EPS = 1e-6;
+
+  /**
+   * @param given cut pieces that are given up in any case, each with the reason
+   */
+  static Resized of(Pack start, Measures measures, Map<String, String> given) {
+    return new Builder(start, measures, given).build();
+  }
+
+  private static final class Builder {
+    private final Pack start;
+    private final Tree tree;
+    private final Measures measures;
+    private final Set<String> cut;
+    private final boolean upright;
+    private final Set<String> trimmed = new TreeSet<>();
+    private final Map<String, String> recut;
+    private final List<Change> changes = new ArrayList<>();
+
+    Builder(Pack start, Measures measures, Map<String, String> given) {
+      this.start = start;
+      this.tree = start.inputs().design().tree();
+      this.measures = measures;
+      this.recut = new TreeMap<>(given);
+      this.cut = new TreeSet<>(measures.cut());
+      cut.removeAll(given.keySet());
+      this.upright = Stack.upright(start);
+    }
+
+    Resized build() {
+      List<Layer> fitted = Stack.stacked(start) ? stack() : List.of();
+      for (Piece p : start.card().pieces()) {
+        if (cut.contains(p.id())) {
+          part(p);
+        }
+      }
+      openings();
+      return new Resized(fitted, trimmed, recut, changes);
+    }
+
+    private List<Layer> stack() {
+      List<Layer> designed = Stack.layers(start);
+      List<Layer> now = new ArrayList<>();
+      for (Layer l : designed) {
+        Layer is = cut.contains(l.name()) ? measured(l) : l;
+        if (is.tabs().stream().anyMatch(t -> t < LEAST_TAB_MM - EPS)) {
+          given(l.name(), "a glue tab under " + Said.mm(start, LEAST_TAB_MM) + " holds badly");
+          is = l;
+        }
+        now.add(is);
+      }
+      now = level(designed, now);
+      List<Layer> fitted = new ArrayList<>();
+      Set<String> kept = Set.copyOf(cut);
+      for (StackFit.Fitted f : StackFit.of(designed, now, kept, Stack.tabsIn(start))) {
+        fitted.add(f.layer());
+        if (f.recut()) {
+          given(f.layer().name(), misfit(f.layer().name(), now));
+        }
+        if (f.trim()) {
+          trimmed.add(f.layer().name());
+        }
+      }
+      trimmed.removeAll(recut.keySet());
+      write(designed, fitted);
+      return fitted;
+    }
+
+    private void given(String name, String why) {
+      cut.remove(name);
+      recut.put(name, why);
+    }
+
+    /** Why a layer was given up when all were fitted together. */
+    private String misfit(String name, List<Layer> now) {
+      Layer l = now.stream().filter(x -> x.name().equals(name)).findFirst().orElseThrow();
+      double degrees = Math.toDegrees(Math.atan(Math.abs(l.uneven()) / l.across()));
+      return Math.abs(l.uneven()) > StackFit.MOST_ASKEW * l.across()
+          ? "with sides so unlike it would stand "
+              + Math.round(degrees * 10) / 10.0
+              + " degrees out of true"
+          : "it misses the cut pieces beside it by more than "
+              + Said.mm(start, StackFit.MOST_OUT_MM);
+    }
+
+    private Layer measured(Layer l) {
+      String across = upright ? "width" : "height";
+      String along = upright ? "height" : "width";
+      Layer is =
+          l.acrossIs(measures.size(l.name(), across, l.across()))
+              .alongIs(measures.size(l.name(), along, l.along()));
+      if (l.back()) {
+        return is;
+      }
+      return is.sidesAre(pair(l.name(), "side.", l.sides()))
+          .tabsAre(pair(l.name(), "tab.", l.tabs()));
+    }
+
+    private List<Double> pair(String name, String part, List<Double> designed) {
+      return List.of(
+          measures.size(name, part + (upright ? "left" : "bottom"), designed.get(0)),
+          measures.size(name, part + (upright ? "right" : "top"), designed.get(1)));
+    }
+
+    /** All layers equally long along their sides: as long as the shortest that stays. */
+    private List<Layer> level(List<Layer> designed, List<Layer> now) {
+      List<Layer> all = new ArrayList<>(now);
+      for (int i = 0; i < all.size(); i++) {
+        if (designed.get(i).along() - all.get(i).along() > MOST_SHORT_MM + EPS) {
+          given(
+              all.get(i).name(),
+              "it is more than " + Said.mm(start, MOST_SHORT_MM) + " shorter than the others");
+          all.set(i, designed.get(i));
+        }
+      }
+      List<Layer> staying = List.copyOf(all);
+      for (int i = 0; i < all.size(); i++) {
+        double usual = designed.get(i).along();
+        double shortest = usual;
+        for (int j = 0; j < all.size(); j++) {
+          if (Math.abs(designed.get(j).along() - usual) < EPS) {
+            shortest = Math.min(shortest, staying.get(j).along());
+          }
+        }
+        Layer l = all.get(i);
+        if (cut.contains(l.name()) && l.along() > shortest + Stack.SAME_MM) {
+          trimmed.add(l.name());
+        }
+        boolean near = cut.contains(l.name()) && l.along() <= shortest + Stack.SAME_MM;
+        all.set(i, near ? l : l.alongIs(shortest));
+      }
+      return all;
+    }
+
+    private void write(List<Layer> designed, List<Layer> fitted) {
+      boolean across = common(fitted, upright ? "width" : "height", true);
+      boolean along = common(fitted, upright ? "height" : "width", false);
+      for (int i = 0; i < fitted.size(); i++) {
+        Layer was = designed.get(i);
+        Layer is = fitted.get(i);
+        String path = Stack.path(start, is.name());
+        if (!across && differs(is.across(), was.across())) {
+          put(path + (upright ? ".width" : ".height"), is.across());
+        }
+        if (!along && differs(is.along(), was.along())) {
+          put(path + (upright ? ".height" : ".width"), is.along());
+        }
+        pair(path + ".side-depths", was.sides(), is.sides());
+        pair(path + ".tab-widths", was.tabs(), is.tabs());
+        pair(path + ".set-in", was.setIn(), is.setIn());
+      }
+      if (across || along) {
+        keepNested(fitted);
+      }
+    }
+
+    private static boolean differs(double a, double b) {
+      return Math.abs(a - b) > EPS;
+    }
+
+    /** Where all layers get one new size, the card's own is changed and no layer's. */
+    private boolean common(List<Layer> fitted, String key, boolean across) {
+      double first = size(fitted.get(0), across);
+      String path = Stack.basePath(start) + "." + key;
+      boolean same =
+          (!across || Stack.tabsIn(start))
+              && fitted.stream().allMatch(l -> !differs(size(l, across), first))
+              && fitted.stream()
+                  .noneMatch(l -> tree.find(Stack.path(start, l.name()) + "." + key).isPresent());
+      double was = start.inputs().design().base().form().mm(key);
+      if (!same || !differs(first, was)) {
+        return false;
+      }
+      put(path, first);
+      return true;
+    }
+
+    private static double size(Layer l, boolean across) {
+      return across ? l.across() : l.along();
+    }
+
+    /** A cut frame whose opening the design leaves to us keeps the one that it has. */
+    private void keepNested(List<Layer> fitted) {
+      for (Layer l : fitted) {
+        String path = Stack.path(start, l.name()) + ".aperture";
+        Piece p = start.card().piece(l.name());
+        if (cut.contains(l.name()) && tree.find(path).isEmpty() && !p.apertures().isEmpty()) {
+          Box box = p.apertures().get(0).box();
+          changes.add(new Change.Put(path, rectangle(box.width(), box.height())));
+        }
+      }
+    }
+
+    private String rectangle(double w, double h) {
+      return "{rect: [" + Said.yaml(start, w) + ", " + Said.yaml(start, h) + "]}";
+    }
+
+    private void put(String path, double mm) {
+      changes.add(new Change.Put(path, Said.yaml(start, mm)));
+    }
+
+    private void pair(String path, List<Double> was, List<Double> is) {
+      for (int i = 0; i < is.size(); i++) {
+        if (differs(is.get(i), was.get(i))) {
+          String first = Said.yaml(start, is.get(0));
+          changes.add(new Change.Put(path, "[" + first + ", " + Said.yaml(start, is.get(1)) + "]"));
+          return;
+        }
+      }
+    }
+
+    /** A part that is glued on: its own size, and its opening where that was measured. */
+    private void part(Piece p) {
+      double w = measures.size(p.id(), "width", p.width());
+      double h = measures.size(p.id(), "height", p.height());
+      if (p.origin().startsWith("mats[") || p.origin().equals("message")) {
+        keep(p.origin() + ".width", w, p.width());
+        keep(p.origin() + ".height", h, p.height());
+      } else if (p.origin().startsWith("cut-outs[")) {
+        scale(p.origin() + ".outline", w / p.width(), h / p.height());
+      }
+      if (Stack.layer(start, p.id()) && p.apertures().size() == 1) {
+        Box o = p.apertures().get(0).box();
+        double ow = measures.size(p.id(), "aperture.width", o.width());
+        double oh = measures.size(p.id(), "aperture.height", o.height());
+        scale(Stack.path(start, p.id()) + ".aperture", ow / o.width(), oh / o.height());
+      }
+    }
+
+    /** Writes a size that was left to us, or that came out otherwise. */
+    private void keep(String path, double is, double was) {
+      if (tree.find(path).isEmpty() || differs(is, was)) {
+        put(path, is);
+      }
+    }
+
+    /** Makes a shape wider and higher by these factors. */
+    private void scale(String path, double across, double up) {
+      if (!differs(across, 1) && !differs(up, 1)) {
+        return;
+      }
+      Optional<Node> shape = tree.find(path);
+      if (shape.isEmpty()) {
+        return;
+      }
+      for (String one : List.of("circle", "square")) {
+        length(path + "." + one).ifPresent(mm -> put(path + "." + one, mm * larger(across, up)));
+      }
+      for (String two : List.of("rect", "ellipse", "arch", "rounded")) {
+        String pair = path + "." + two;
+        length(pair + "[0]").ifPresent(mm -> put(pair + "[0]", mm * across));
+        length(pair + "[1]").ifPresent(mm -> put(pair + "[1]", mm * up));
+      }
+      if (tree.find(path + ".svg").isPresent()) {
+        length(path + ".width").ifPresent(mm -> put(path + ".width", mm * larger(across, up)));
+      }
+    }
+
+    /** The factor that was measured where the other is 1. */
+    private static double larger(double a, double b) {
+      return Math.abs(a - 1) >= Math.abs(b - 1) ? a : b;
+    }
+
+    private Optional<Double> length(String path) {
+      return tree.find(path)
+          .filter(Node.Scalar.class::isInstance)
+          .map(n -> hingeleaf.measure.Length.read(((Node.Scalar) n).raw(), unit()))
+          .filter(hingeleaf.measure.Reading.Read.class::isInstance)
+          .map(r -> ((hingeleaf.measure.Reading.Read) r).length().mm());
+    }
+
+    private hingeleaf.measure.Unit unit() {
+      return start.inputs().design().unit();
+    }
+
+    /** Every opening that a die cuts which was measured anew. */
+    private void openings() {
+      for (CutList.Line line : start.cuts().lines()) {
+        if (line.openings().size() != 1 || line.openings().get(0).die().isEmpty()) {
+          continue;
+        }
+        Die die = line.openings().get(0).die().get();
+        Measures.Die is = measures.dies().get(die.name());
+        if (is != null) {
+          CutList.Opening o = line.openings().get(0);
+          for (String id : line.pieces()) {
+            String path =
+                Stack.layer(start, id) ? Stack.path(start, id) : start.card().piece(id).origin();
+            scale(path + ".aperture", is.width() / o.width(), is.height() / o.height());
+          }
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,49 @@
+package hingeleaf.structure;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a stay must know of the stack that it is made for.
+ *
+ * @param axes which way the sides stand
+ * @param layers names of the back and the frames, back first
+ * @param sides depth of the stage in front of each layer but the last, mm
+ * @param papers thickness of each layer, mm
+ */
+record Stack(Axes axes, List<String> layers, List<Double> sides, List<Double> papers) {
+  Stack {
+    layers = List.copyOf(layers);
+    sides = List.copyOf(sides);
+    papers = List.copyOf(papers);
+  }
+
+  static Stack of(StackedLayout.Sizes sizes) {
+    List<String> layers = new ArrayList<>(List.of(sizes.back().name()));
+    List<Double> sides = new ArrayList<>();
+    List<Double> papers = new ArrayList<>(List.of(sizes.back().stock().thickness()));
+    for (StackedLayout.Layer f : sizes.frames()) {
+      layers.add(f.name());
+      sides.add(f.side());
+      papers.add(f.stock().thickness());
+    }
+    return new Stack(sizes.axes(), layers, sides, papers);
+  }
+
+  int frames() {
+    return sides.size();
+  }
+
+  /**
+   * How far a layer really stands in front of the back, middle of the paper to middle: the sides,
+   * and one paper for each stage, since a tab lies on the layer behind (common practice, no
+   * source).
+   */
+  double ahead(int layer) {
+    double z = 0;
+    for (int i = 0; i < layer; i++) {
+      z += sides.get(i) + papers.get(i + 1);
+    }
+    return z;
+  }
+}

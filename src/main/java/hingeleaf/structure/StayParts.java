@@ -1,0 +1,271 @@
+package hingeleaf.structure;
+
+import hingeleaf.card.Face;
+import hingeleaf.card.Join;
+import hingeleaf.card.Label;
+import hingeleaf.card.Patch;
+import hingeleaf.card.Piece;
+import hingeleaf.card.Score;
+import hingeleaf.design.FormField;
+import hingeleaf.design.Range;
+import hingeleaf.design.Values;
+import hingeleaf.geom.Box;
+import hingeleaf.geom.Overlay;
+import hingeleaf.geom.Region;
+import hingeleaf.geom.Ring;
+import hingeleaf.geom.Segment;
+import hingeleaf.geom.Vec2;
+import hingeleaf.stock.Grain;
+import hingeleaf.stock.Stock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the stays of a stack share: places along an edge of its layers, slits in their borders, a
+ * tab glued on a layer, and what a stay catches.
+ *
+ * <p>A stay's own piece lies with its glue tab at the top and runs down from it; x goes along the
+ * edge of the stack. The edge is one of the two that have no sides.
+ */
+final class StayParts {
+  /** A slit is longer than its tongue by this, so that it slips in: common practice, no source. */
+  static final double PLAY_MM = 1;
+
+  /** The least depth of a tongue that holds: common practice, no source. */
+  static final double LEAST_TONGUE_MM = 4;
+
+  final Workshop shop;
+  final Values v;
+  final Stack stack;
+  final String name;
+  final Stock stock;
+  private final String edge;
+  private final double at;
+
+  private StayParts(Workshop shop, Values v, Stack stack, Stock stock, String edge) {
+    this.shop = shop;
+    this.v = v;
+    this.stack = stack;
+    this.stock = stock;
+    this.edge = edge;
+    this.name = v.text("name");
+    this.at = takes(v, "at") ? shop.mm(v, "at") : 0;
+  }
+
+  static FormField name() {
+    return FormField.name("what you call it").required().example("stay");
+  }
+
+  static FormField stock() {
+    return FormField.reference("stock", "a paper of the bench", "what it is cut from")
+        .required()
+        .example("white-300");
+  }
+
+  /**
+   * @param usual which edges it takes when nobody says
+   */
+  static FormField edge(String usual) {
+    return FormField.word(
+        "edge",
+        "at which edge of the card it runs, one without sides; left out: " + usual,
+        "bottom: below the card",
+        "top: above it",
+        "left: at its left",
+        "right: at its right");
+  }
+
+  static FormField at() {
+    return FormField.length(
+            "at",
+            Range.from(-500, 500),
+            "how far right of, or above, the middle of that edge its own middle sits")
+        .usually("0 mm");
+  }
+
+  /**
+   * Makes ready; reports an unknown paper, or an edge at which the sides stand.
+   *
+   * @param upright the edge where the sides stand left and right and nobody says, else the other
+   */
+  static Optional<StayParts> of(Values v, Workshop shop, String upright, String other) {
+    Stack stack = shop.card().stack();
+    Optional<Stock> stock = shop.stock(v, "stock", v.text("name"));
+    if (stack == null || stock.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean sideways = stack.axes() == Axes.LEFT_RIGHT;
+    String edge = takes(v, "edge") && v.has("edge") ? v.text("edge") : sideways ? upright : other;
+    boolean free = sideways == (edge.equals("bottom") || edge.equals("top"));
+    if (!free) {
+      shop.card()
+          .report(
+              v.problem(
+                  "stay-at-sides",
+                  v.text("name"),
+                  "edge",
+                  v.text("name")
+                      + ": the sides of this card stand at its "
+                      + edge
+                      + " edge - a stay goes at "
+                      + (sideways ? "bottom or top" : "left or right")));
+      return Optional.empty();
+    }
+    return Optional.of(new StayParts(shop, v, stack, stock.get(), edge));
+  }
+
+  /** Whether this sort of stay has such a key. */
+  private static boolean takes(Values v, String key) {
+    return v.formOf().fields().stream().anyMatch(f -> f.key().equals(key));
+  }
+
+  Surface layer(int i) {
+    return shop.card().surface(stack.layers().get(i)).orElseThrow();
+  }
+
+  Surface front() {
+    return layer(stack.frames());
+  }
+
+  /** From the edge into the layers. */
+  Vec2 inward() {
+    return switch (edge) {
+      case "bottom" -> new Vec2(0, 1);
+      case "top" -> new Vec2(0, -1);
+      case "left" -> new Vec2(1, 0);
+      default -> new Vec2(-1, 0);
+    };
+  }
+
+  String edge() {
+    return edge;
+  }
+
+  /**
+   * A point of a layer, in its piece's coordinates.
+   *
+   * @param along from the stay's own middle, rightwards or upwards
+   * @param in from the edge inwards
+   */
+  Vec2 point(Surface layer, double along, double in) {
+    Box b = layer.box();
+    Vec2 c = b.centre();
+    double s = at + along;
+    return switch (edge) {
+      case "bottom" -> new Vec2(c.x() + s, b.minY() + in);
+      case "top" -> new Vec2(c.x() + s, b.maxY() - in);
+      case "left" -> new Vec2(b.minX() + in, c.y() + s);
+      default -> new Vec2(b.maxX() - in, c.y() + s);
+    };
+  }
+
+  /** A rectangle of a layer at the edge. */
+  Region area(Surface layer, double half, double from, double to) {
+    Box b = Box.around(List.of(point(layer, -half, from), point(layer, half, to)));
+    return Region.of(Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY()));
+  }
+
+  /**
+   * Whether a layer has card at the edge, so wide and deep; reports that it has not.
+   *
+   * @param what needs it: "the slit for it"
+   */
+  boolean room(Surface layer, double half, double deep, String what) {
+    if (Overlay.within(
+        List.of(area(layer, half, 0, deep).map(StayParts::rounded)), List.of(layer.material()))) {
+      return true;
+    }
+    shop.card()
+        .report(
+            v.problem(
+                "stay-past-border",
+                name,
+                takes(v, "at") ? "at" : "name",
+                name
+                    + ": "
+                    + what
+                    + " needs "
+                    + shop.bearings().say(deep)
+                    + " of card, "
+                    + shop.bearings().say(2 * half)
+                    + " long, at the "
+                    + edge
+                    + " edge of "
+                    + layer.name()
+                    + ", and would come into an opening or past the edge - make that opening"
+                    + " smaller, move the stay, or make it smaller"));
+    return false;
+  }
+
+  private static Vec2 rounded(Vec2 p) {
+    return new Vec2(Math.rint(p.x() * 1e7) / 1e7, Math.rint(p.y() * 1e7) / 1e7);
+  }
+
+  /** Cuts a slit into a layer. */
+  void slit(Surface layer, Segment slit) {
+    Piece host = shop.card().piece(layer.piece()).orElseThrow();
+    List<Segment> slits = new ArrayList<>(host.slits());
+    slits.add(slit);
+    shop.card()
+        .replace(
+            new Piece(
+                host.id(),
+                host.name(),
+                host.stock(),
+                host.grain(),
+                host.shape(),
+                slits,
+                host.scores(),
+                host.labels(),
+                host.inks(),
+                host.origin()));
+  }
+
+  /** Whether its name is free; adds the piece then. */
+  boolean piece(
+      Region shape, List<Segment> slits, List<Score> scores, List<Label> labels, Grain grain) {
+    return shop.card()
+        .add(
+            new Piece(name, name, stock, grain, shape, slits, scores, labels, List.of(), v.path()));
+  }
+
+  /**
+   * Glues the tab of the piece on a face of a layer, its fold along the edge.
+   *
+   * @param own the face of the tab that takes the glue
+   * @param tab in the piece's coordinates; its lower edge is the fold
+   * @param foldIn how far in from the edge the fold lies
+   */
+  void glueTab(Face own, Box tab, Surface layer, Face face, double foldIn) {
+    Vec2 fold = new Vec2((tab.minX() + tab.maxX()) / 2, tab.minY());
+    Vec2 along = own == face ? inward().left() : inward().left().times(-1);
+    String glue =
+        shop.bearings().bench().glues().stream().findFirst().map(g -> g.name()).orElse("");
+    Region area = area(layer, tab.width() / 2, foldIn, foldIn + tab.height());
+    Region taken = Region.of(Ring.rectangle(tab.minX(), tab.minY(), tab.maxX(), tab.maxY()));
+    Patch a = new Patch(name, "tab", own, taken, fold, new Vec2(1, 0));
+    Patch b = new Patch(layer.piece(), layer.panel(), face, area, point(layer, 0, foldIn), along);
+    shop.card().add(new Join.Glue(name + "/tab", a, b, 0, glue, v.path()));
+  }
+
+  /**
+   * Something that the stay catches while it is set.
+   *
+   * @return id of the passage
+   */
+  String catches(String panel, Box own, String piece, String other, Region area) {
+    String id = name + "/" + panel + " in " + piece + "/" + other;
+    Region tongue = Region.of(Ring.rectangle(own.minX(), own.minY(), own.maxX(), own.maxY()));
+    Patch a = new Patch(name, panel, Face.BACK, tongue, own.centre(), new Vec2(1, 0));
+    Vec2 along = inward().left().times(-1);
+    Patch b = new Patch(piece, other, Face.FRONT, area, area.box().centre(), along);
+    shop.card().add(new Join.Passage(id, a, b, v.path()));
+    return id;
+  }
+
+  void stay(String word, List<String> catches, Map<String, Double> away, double play) {
+    shop.card().add(new hingeleaf.card.Stay(name, word, catches, away, null, play));
+  }
+}
