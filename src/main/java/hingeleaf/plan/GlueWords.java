@@ -235,11 +235,13 @@ final class GlueWords {
     String where =
         stay
             ? "Set its fold along the " + Says.edge(g, behind) + " of " + Says.called(behind)
-            : "Lay the whole piece flat, its good face up, "
-                + Says.place(card, g, units)
-                + " of "
-                + Says.called(behind);
-    boolean wet = glue.dryMinutes() > 0;
+            : "Set it " + Says.place(card, g, units);
+    String dry =
+        glue.dryMinutes() > 0
+            ? " Plain paper under what must stay free, then "
+                + Says.minutes(glue.dryMinutes())
+                + " under a weight."
+            : "";
     return Step.loose(
         Step.Kind.GLUE_TAB,
         List.of(p.id()),
@@ -250,20 +252,16 @@ final class GlueWords {
             + " "
             + where
             + (g.b().face() == Face.FRONT ? "" : ", on its plain back")
-            + ", and press for "
+            + ", and press the tab for "
             + Says.minutes(glue.holdMinutes())
             + "."
-            + (wet
-                ? " Plain paper under what must stay free, then "
-                    + Says.minutes(glue.dryMinutes())
-                    + " under a weight."
-                : ""),
+            + dry,
         List.of(),
         stay
             ? "it swings about its fold both ways; crease it back as well."
-            : "the leaf opens and shuts and rubs on nothing; its tab lies level over its whole "
+            : "its tab lies level over its whole "
                 + units.text(longSide(g))
-                + ".",
+                + "; the leaf opens and shuts and rubs on nothing.",
         List.of(glue.title()),
         1 + glue.holdMinutes(),
         glue.dryMinutes());

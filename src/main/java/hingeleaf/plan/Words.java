@@ -192,21 +192,21 @@ final class Words {
     }
   }
 
-  /**
-   * Round a door that is cut into its panel there is a slit everywhere but at its score; one
-   * straight slit is told by its numbers; others are marked from the template.
-   */
+  /** Round a door that is cut into its panel there is a slit everywhere but at its score. */
   private String slits(Piece p) {
     List<String> doors =
-        p.scores().stream()
-            .filter(s -> s.made() == 0 && s.name().indexOf('-') < 0)
-            .map(Score::name)
-            .toList();
-    if (!doors.isEmpty() && p.slits().size() > 2) {
-      return "round "
-          + Says.quoted(doors, "doors")
-          + " on all sides but the scored one, as on the template";
-    }
+        p.scores().stream().map(Score::name).filter(n -> n.indexOf('-') < 0).toList();
+    String through = ", cut through and nothing taken out";
+    return doors.isEmpty()
+        ? straight(p) + through
+        : "round "
+            + Says.quoted(doors, "doors")
+            + " on all sides but the scored one, as on the template"
+            + through;
+  }
+
+  /** One straight slit is told by its numbers; more are marked from the template. */
+  private String straight(Piece p) {
     if (p.slits().size() > 1) {
       return Says.count(p.slits().size(), "slit") + " as on the template";
     }

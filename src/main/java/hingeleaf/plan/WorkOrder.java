@@ -323,10 +323,9 @@ final class WorkOrder {
     if (n > 0) {
       return glueWords.closeFlat(g, raisedOn(g.b().piece()), closing++ > 0);
     }
-    if (tabs.size() == 1) {
-      return glueWords.hang(g, card.stay(g.a().piece()).isPresent());
-    }
-    return glueWords.firstTab(g);
+    return tabs.size() == 1
+        ? glueWords.hang(g, card.stay(g.a().piece()).isPresent())
+        : glueWords.firstTab(g);
   }
 
   /** All that must be on a layer before the next closes over it: no hand reaches behind it then. */

@@ -42,12 +42,12 @@ final class StackedFrames implements Structure {
           ShapeForm.field("aperture", "its opening; left out: nested in the one in front"),
           FormField.reference("stock", "a paper of the bench", "left out: the card's own"),
           FormField.yesNo("plain", "yes for a frame without an opening").usually("no"),
-          Attachments.emboss(),
           OwnSizes.WIDTH,
           OwnSizes.HEIGHT,
           OwnSizes.SIDES,
           OwnSizes.TABS,
-          OwnSizes.SET_IN);
+          OwnSizes.SET_IN,
+          Attachments.emboss());
 
   private static final Form BACK =
       Form.of(

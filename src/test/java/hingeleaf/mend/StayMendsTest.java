@@ -145,7 +145,7 @@ class StayMendsTest {
         .isCloseTo(
             Math.toDegrees(Math.atan2(3, 5.356)), org.assertj.core.api.Assertions.within(0.2));
     Mend mend = Mends.of(pack, blocked).get(0);
-    assertThat(mend.words()).isEqualTo("put its middle 54 mm below that of its panel");
+    assertThat(mend.words()).isEqualTo("move it 12 mm up");
     assertThat(kinds(mended(pack, mend))).doesNotContain("stay-blocked");
   }
 
