@@ -276,9 +276,6 @@ final class StepPictures {
   /** Whether a piece hangs by the one tab that a step glues, and must be set in its place. */
   private boolean hangs(Step step) {
     String piece = step.pieces().get(0);
-    if (pack.card().stay(piece).isPresent()) {
-      return false;
-    }
     return pack.card().joins().stream()
             .filter(j -> j instanceof Join.Glue g && g.a().piece().equals(piece))
             .count()
