@@ -235,7 +235,7 @@ final class GlueWords {
     String where =
         stay
             ? "Set its fold along the " + Says.edge(g, behind) + " of " + Says.called(behind)
-            : "Set it " + Says.place(card, g, units);
+            : "Set it " + Says.place(card, g, units) + " of " + Says.called(behind);
     String dry =
         glue.dryMinutes() > 0
             ? " Plain paper under what must stay free, then "

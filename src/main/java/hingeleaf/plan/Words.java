@@ -194,9 +194,12 @@ final class Words {
   /** Round a door that is cut into its panel there is a slit everywhere but at its score. */
   private String slits(Piece p) {
     List<String> doors =
-        p.scores().stream().map(Score::name).filter(n -> n.indexOf('-') < 0).toList();
+        p.scores().stream()
+            .filter(s -> s.made() == 0 && s.name().indexOf('-') < 0)
+            .map(Score::name)
+            .toList();
     String through = ", cut through and nothing taken out";
-    return doors.isEmpty()
+    return doors.isEmpty() || p.slits().size() < 3
         ? straight(p) + through
         : "round "
             + Says.quoted(doors, "doors")
