@@ -38,8 +38,8 @@ public final class Overlay {
 
   /** What any of the regions covers; they may overlap. */
   public static List<Region> union(Collection<Region> regions) {
-    if (regions.isEmpty()) {
-      return List.of();
+    if (regions.size() < 2) {
+      return List.copyOf(regions);
     }
     Geometry all = FACTORY.createGeometryCollection(polygons(regions).toArray(new Geometry[0]));
     return regions(OverlayNGRobust.union(all));
