@@ -11,7 +11,9 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -86,10 +88,20 @@ final class RescueCommand implements Callable<Integer> {
       print.println(
           target == null
               ? "Add --out NEW.yaml to write it as a new design."
-              : target + " is the new design.");
+              : target + " is the new design" + drawings(pack, target) + ".");
     }
     print.flush();
     return ends(rescued);
+  }
+
+  /** A design looks for its drawings beside itself. */
+  private String drawings(Pack pack, Path target) {
+    Collection<String> names = pack.inputs().design().drawings();
+    Path there = target.toAbsolutePath().getParent();
+    boolean beside = Objects.equals(there, design.toAbsolutePath().getParent());
+    return names.isEmpty() || beside
+        ? ""
+        : "; put its drawings beside it: " + String.join(", ", names);
   }
 
   private Pack start() {

@@ -85,36 +85,44 @@ final class Makeable {
     double step = bench.scoringBoard().step();
     Set<Double> off = new TreeSet<>();
     List<String> pieces = new ArrayList<>();
+    double before = 0;
     for (Piece p : made.pieces()) {
       if (p.labels().stream().noneMatch(l -> l.name().startsWith("side-"))) {
         continue;
       }
       boolean any = false;
+      double last = 0;
       for (Score s : p.scores()) {
         double at = along(s.at(), p);
         if (!Double.isNaN(at) && Math.abs(Math.rint(at / step) * step - at) > 0.05) {
+          before = off.isEmpty() ? last : before;
           off.add(Math.rint(at * 1e6) / 1e6);
           any = true;
         }
+        last = Double.isNaN(at) ? last : at;
       }
       if (any) {
         pieces.add(p.name());
       }
     }
     if (!off.isEmpty()) {
-      report.report(offGroove(off, pieces, step, bearings));
+      report.report(offGroove(off, pieces, before, bearings));
     }
   }
 
+  /**
+   * @param before where the score before the first of these is, which is on a groove; 0 for none
+   */
   private static Problem offGroove(
-      Set<Double> off, List<String> pieces, double step, Bearings bearings) {
+      Set<Double> off, List<String> pieces, double before, Bearings bearings) {
+    double step = bearings.bench().scoringBoard().step();
     List<String> at = off.stream().limit(4).map(bearings::say).toList();
     double first = off.iterator().next();
     double below = Math.floor(first / step) * step;
     String nearby =
-        below > 0
-            ? bearings.say(below) + " or " + bearings.say(below + step)
-            : bearings.say(below + step);
+        below > before
+            ? bearings.say(below - before) + " or " + bearings.say(below + step - before)
+            : bearings.say(below + step - before);
     return new Problem(
         "off-groove",
         Level.NOTES,
@@ -126,7 +134,8 @@ final class Makeable {
             + (off.size() > 4 ? " ..." : "")
             + " fall between the grooves of the scoring board, which are "
             + bearings.say(step)
-            + " apart: use ruler and stylus, or make sides and tabs "
+            + " apart: use ruler and stylus, or make "
+            + (before > 0 ? "the panel before the first of them " : "sides and tabs ")
             + nearby,
         java.util.Map.of("step", step),
         List.of());
