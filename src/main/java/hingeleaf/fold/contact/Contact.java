@@ -81,12 +81,18 @@ public final class Contact {
 
   /** How far each door opens: folds that are in no loop and flat in the made card. */
   public static List<Swing> swings(MadeCard made) {
+    if (noDoors(made)) {
+      return List.of();
+    }
     Contact contact = new Contact(made, 0);
     return contact.doors().stream().map(contact::swing).toList();
   }
 
   /** The pairs of leaves that meet when they are shut. */
   public static List<Meeting> meetings(MadeCard made) {
+    if (noDoors(made)) {
+      return List.of();
+    }
     Contact contact = new Contact(made, 0);
     List<Leaf> leaves = contact.doors().stream().map(contact::leaf).toList();
     List<Meeting> all = new ArrayList<>();
@@ -96,6 +102,12 @@ public final class Contact {
       }
     }
     return all;
+  }
+
+  /** Most cards have none, and then no solids need be made to learn it. */
+  private static boolean noDoors(MadeCard made) {
+    return made.mechanism().joints().stream()
+        .noneMatch(j -> j instanceof Joint.Hinge h && h.made() == 0);
   }
 
   /** A fold on which a leaf hangs. */
@@ -132,6 +144,9 @@ public final class Contact {
    * that comes to lie on something raised is no fault.
    */
   public static List<Blocked> stays(MadeCard made) {
+    if (made.card().stays().isEmpty()) {
+      return List.of();
+    }
     Contact contact = new Contact(made, 0);
     List<Blocked> all = new ArrayList<>();
     for (Stay s : made.card().stays()) {

@@ -29,7 +29,7 @@ public final class SheetPlanner {
   private static final long MOST_TRIALS = 2_000;
 
   /** Tidying takes a like share of small and of large efforts. */
-  private static final long STEPS_PER_TRIAL = 50;
+  private static final long STEPS_PER_TRIAL = 200;
 
   private static final long RECOMBINE = 16_000;
   private static final long FIRST = 6_000;
