@@ -28,13 +28,15 @@ final class AddStay {
 
   /** Empty where the finding does not ask for a stay, or no stay helps. */
   static List<Mend> of(Pack pack, Problem finding) {
-    boolean asked =
-        finding.kind().equals("needs-a-stay") || finding.kind().equals("stay-does-not-hold");
-    if (!asked || !design(pack).base().form().has("stock")) {
+    if (!answers(finding) || !design(pack).base().form().has("stock")) {
       return List.of();
     }
     AddStay add = new AddStay(pack);
     return add.candidates().stream().filter(m -> add.cures(finding, m)).limit(1).toList();
+  }
+
+  static boolean answers(Problem finding) {
+    return finding.kind().equals("needs-a-stay") || finding.kind().equals("stay-does-not-hold");
   }
 
   private static DesignDocument design(Pack pack) {

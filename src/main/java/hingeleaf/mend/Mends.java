@@ -48,6 +48,11 @@ public final class Mends {
     return new Mends(pack, finding).mends();
   }
 
+  /** Whether trying may find a mend: cheap, so that a door need not try all findings. */
+  public static boolean hoped(Problem finding) {
+    return !finding.wants().isEmpty() || AddStay.answers(finding);
+  }
+
   private List<Mend> mends() {
     List<Mend> all = new ArrayList<>(AddStay.of(pack, finding));
     for (Want want : finding.wants()) {

@@ -2,6 +2,7 @@ package hingeleaf.web;
 
 import hingeleaf.finding.Place;
 import hingeleaf.finding.Problem;
+import hingeleaf.mend.Mends;
 import java.util.List;
 import java.util.Locale;
 
@@ -22,6 +23,6 @@ final class FindingJson {
     } else {
       out.put("place", place.toString());
     }
-    out.put("mendable", !p.wants().isEmpty());
+    out.put("mendable", Mends.hoped(p));
   }
 }

@@ -86,7 +86,8 @@ public final class PageServer implements AutoCloseable {
 
   private static void refuse(Context c, Refusal r) {
     if (r.status() == 413 || r.status() == 408) {
-      // What is left of the body is not read, so the connection cannot be used again; say so, or the
+      // What is left of the body is not read, so the connection cannot be used again; say so, or
+      // the
       // next request on it is lost.
       c.header("Connection", "close");
     }

@@ -129,6 +129,25 @@ class EditTest {
   }
 
   @Test
+  void aCardThatLeansIsOfferedAStay() throws Exception {
+    JsonNode all = ServedPage.json(page.get("/api/cards/" + name + "/findings?whole=yes"));
+    JsonNode found = all.get("findings");
+    int leans = -1;
+    for (int i = 0; i < found.size(); i++) {
+      leans = found.get(i).get("kind").stringValue().equals("needs-a-stay") ? i : leans;
+    }
+    assertThat(leans).isNotNegative();
+    assertThat(found.get(leans).get("mendable").booleanValue()).isTrue();
+    JsonNode mends = ServedPage.json(page.get("/api/cards/" + name + "/mends")).get("mends");
+    assertThat(mends.get(leans).get(0).stringValue()).isEqualTo("add a base tab");
+    String body = "{\"base\":" + version + ",\"finding\":" + leans + ",\"mend\":0}";
+    page.post("/api/cards/" + name + "/mend?unit=mm", body);
+    assertThat(file()).contains("base-tab:");
+    JsonNode after = ServedPage.json(page.get("/api/cards/" + name + "/findings?whole=yes"));
+    assertThat(after.toString()).doesNotContain("needs-a-stay");
+  }
+
+  @Test
   void theLargestCardThatAnEnvelopeTakes() throws Exception {
     HttpResponse<String> made =
         page.post(
