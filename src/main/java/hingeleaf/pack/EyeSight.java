@@ -174,8 +174,7 @@ public final class EyeSight {
       return Optional.empty();
     }
     Map<String, List<Region>> marked = wanted.equals("hidden") ? visible : body.rest(visible);
-    return Optional.of(
-        new Part(body.name, body.piece, v.path(), wanted, share, marked));
+    return Optional.of(new Part(body.name, body.piece, v.path(), wanted, share, marked));
   }
 
   /** The view without doors and without what stands on the part; the same where nothing does. */
@@ -206,8 +205,7 @@ public final class EyeSight {
   }
 
   /** What is asked about: the panels of a piece, or one of its inks. */
-  private record Body(
-      String name, String piece, boolean ink, Map<String, List<Region>> panels) {
+  private record Body(String name, String piece, boolean ink, Map<String, List<Region>> panels) {
 
     Map<String, List<Region>> visible(View view) {
       Map<String, List<Region>> all = new TreeMap<>();
@@ -227,9 +225,7 @@ public final class EyeSight {
       Map<String, List<Region>> all = new TreeMap<>();
       panels.forEach(
           (panel, regions) ->
-              all.put(
-                  panel,
-                  Overlay.difference(regions, visible.getOrDefault(panel, List.of()))));
+              all.put(panel, Overlay.difference(regions, visible.getOrDefault(panel, List.of()))));
       return all;
     }
   }

@@ -117,14 +117,12 @@ public final class Pack {
                 flats().states().isEmpty()
                     ? Optional.empty()
                     : Optional.of(Contact.way(made(), flats().states().get(best()), CLEARANCE_MM)));
-    this.cutting =
-        kept(() -> CuttingStudy.of(made(), bestRest(), in.bench().accuracy().mm()));
+    this.cutting = kept(() -> CuttingStudy.of(made(), bestRest(), in.bench().accuracy().mm()));
     this.swings = kept(() -> Contact.swings(made()));
     this.stand = kept(() -> Standing.of(made(), bestRest()));
     this.cuts = kept(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = kept(() -> ScoreChart.of(cuts(), in.bench()));
-    this.work =
-        kept(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
+    this.work = kept(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
     this.front = kept(() -> Sight.look(scene(), Look.straightOn()));
     this.aslant = kept(() -> Sight.look(scene(), Look.threeQuarter()));
     this.way = kept(this::fold);
@@ -156,8 +154,8 @@ public final class Pack {
   /**
    * The same, for work that may be stopped.
    *
-   * @param stop asked between and within the stages; once it says true, whatever is being worked out
-   *     throws {@link Stopped} and is not kept
+   * @param stop asked between and within the stages; once it says true, whatever is being worked
+   *     out throws {@link Stopped} and is not kept
    */
   public static Pack of(Inputs in, BooleanSupplier stop) {
     return new Pack(in, stop);
@@ -165,8 +163,7 @@ public final class Pack {
 
   /** The pack of another design with everything else as it is, stopped when this one is. */
   public Pack of(DesignDocument design) {
-    return of(
-        new Inputs(design, in.drawings(), in.bench(), in.lettering(), in.wants()), stop);
+    return of(new Inputs(design, in.drawings(), in.bench(), in.lettering(), in.wants()), stop);
   }
 
   /**

@@ -180,7 +180,8 @@ final class CardApi {
             .findFirst()
             .orElseThrow(() -> new Refusal(404, "the plan has no such chapter"));
     int copies = copies(c.queryParam("copies"));
-    slowly(c, () -> json(c, BlockJson.text(chapter.of(desk.copies(open(c), copies), desk.fonts()))));
+    slowly(
+        c, () -> json(c, BlockJson.text(chapter.of(desk.copies(open(c), copies), desk.fonts()))));
   }
 
   private static int copies(@Nullable String asked) {

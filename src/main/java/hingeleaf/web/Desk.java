@@ -109,7 +109,9 @@ final class Desk {
         packs.compute(
             asked,
             (k, known) ->
-                known == null || known.halted() ? held(design, drawings, own, view, copies) : known);
+                known == null || known.halted()
+                    ? held(design, drawings, own, view, copies)
+                    : known);
     Ask.uses(held);
     return held.pack;
   }

@@ -36,7 +36,8 @@ final class SightJson {
     if (asked == null) {
       return 0;
     }
-    if (!asked.matches("-?\\d{1,2}(\\.\\d{1,3})?") || Math.abs(Double.parseDouble(asked)) > WIDEST) {
+    if (!asked.matches("-?\\d{1,2}(\\.\\d{1,3})?")
+        || Math.abs(Double.parseDouble(asked)) > WIDEST) {
       throw new Refusal(422, "the eye can be moved up to " + WIDEST + " degrees to a side");
     }
     return Math.toRadians(Double.parseDouble(asked));
@@ -53,8 +54,7 @@ final class SightJson {
     double mm = asked.matches("\\d{1,4}(\\.\\d{1,3})?") ? Double.parseDouble(asked) : 0;
     if (mm < NEAREST_MM || mm > FARTHEST_MM) {
       throw new Refusal(
-          422,
-          "the eye is " + (int) NEAREST_MM + " to " + (int) FARTHEST_MM + " mm away, or far");
+          422, "the eye is " + (int) NEAREST_MM + " to " + (int) FARTHEST_MM + " mm away, or far");
     }
     return mm;
   }
@@ -93,8 +93,7 @@ final class SightJson {
     long percent = Math.round(100 * (shows ? p.share() : 1 - p.share()));
     String much = percent >= 100 ? "all of it" : Math.max(1, percent) + " % of it";
     out.put("part", p.piece()).put("origin", p.origin()).put("kind", shows ? "shows" : "covered");
-    out.put(
-        "words", p.name() + ": " + much + (shows ? " shows, and should not." : " is covered."));
+    out.put("words", p.name() + ": " + much + (shows ? " shows, and should not." : " is covered."));
     out.each("marks", p.covered().entrySet(), e -> mark(p.piece(), e.getKey(), e.getValue()));
   }
 

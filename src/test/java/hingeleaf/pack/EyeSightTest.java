@@ -56,13 +56,13 @@ class EyeSightTest {
   void aPartBehindAFrameIsCoveredByWhatCrossesItsEdge() {
     // The square of 20 has its middle on the opening's edge at x = 65: half of it is covered.
     Pack pack =
-        pack("cut-outs:\n  - {name: moon, on: back, at: [65, 0], outline: {square: 20}, stock: red-220}\n");
+        pack(
+            "cut-outs:\n  - {name: moon, on: back, at: [65, 0], outline: {square: 20}, stock: red-220}\n");
     EyeSight.Part moon = EyeSight.of(pack, new Eye(0, 0, Double.POSITIVE_INFINITY)).parts().get(0);
     assertThat(moon.name()).isEqualTo("moon");
     // The tab's 2 mm inside the opening lie in front of the back too: 8 of 20 are seen.
     assertThat(moon.share()).isCloseTo(8 / 20.0, within(1e-6));
-    double covered =
-        moon.covered().values().stream().mapToDouble(Overlay::area).sum();
+    double covered = moon.covered().values().stream().mapToDouble(Overlay::area).sum();
     assertThat(covered).isCloseTo(12 * 20, within(1e-3));
     List<Problem> found = pack.firstProblems();
     assertThat(found).anyMatch(p -> p.kind().equals("part-covered") && p.part().equals("moon"));
@@ -71,7 +71,8 @@ class EyeSightTest {
   @Test
   void movesWithTheEye() {
     Pack pack =
-        pack("cut-outs:\n  - {name: moon, on: back, at: [50, 0], outline: {square: 20}, stock: red-220}\n");
+        pack(
+            "cut-outs:\n  - {name: moon, on: back, at: [50, 0], outline: {square: 20}, stock: red-220}\n");
     double far = Double.POSITIVE_INFINITY;
     assertThat(EyeSight.of(pack, new Eye(0, 0, far)).parts()).isEmpty();
     // Seen from the left at 30 degrees the frame's edge, 12 in front, slides 12 tan 30 over it.
@@ -110,8 +111,7 @@ class EyeSightTest {
                 + "  - {name: key, on: back, outline: {square: 30}, stock: red-220, seen: hidden}\n"
                 + "words:\n"
                 + "  - {text: Ahoy, on: back, at: [66, 30], height: 6}\n");
-    List<EyeSight.Part> parts =
-        EyeSight.of(pack, new Eye(0, 0, Double.POSITIVE_INFINITY)).parts();
+    List<EyeSight.Part> parts = EyeSight.of(pack, new Eye(0, 0, Double.POSITIVE_INFINITY)).parts();
     assertThat(parts).extracting(EyeSight.Part::name).containsExactly("key", "Ahoy");
     assertThat(parts.get(0).share()).isCloseTo(1, within(1e-9));
   }

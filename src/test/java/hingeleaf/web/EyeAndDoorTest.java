@@ -74,8 +74,7 @@ class EyeAndDoorTest {
   }
 
   private Locator cell(int right, int above) {
-    return page.locator(
-        ".eye .pad [data-right='" + right + "'][data-above='" + above + "']");
+    return page.locator(".eye .pad [data-right='" + right + "'][data-above='" + above + "']");
   }
 
   @Test

@@ -35,8 +35,7 @@ class StopTest {
 
   private static Ask.Held held() {
     AtomicBoolean halt = new AtomicBoolean();
-    return new Ask.Held(
-        Pack.of(SamplePacks.example("fair-winds.yaml").inputs(), halt::get), halt);
+    return new Ask.Held(Pack.of(SamplePacks.example("fair-winds.yaml").inputs(), halt::get), halt);
   }
 
   @Test

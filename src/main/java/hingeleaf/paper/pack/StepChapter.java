@@ -37,9 +37,7 @@ final class StepChapter {
     StepPictures pictures = new StepPictures(pack, width, fonts);
     // Each step is drawn by itself; drawn side by side they keep their order.
     all.addAll(
-        pack.work().steps().parallelStream()
-            .map(step -> numbered(pack, step, pictures))
-            .toList());
+        pack.work().steps().parallelStream().map(step -> numbered(pack, step, pictures)).toList());
   }
 
   private static Block numbered(Pack pack, Step step, StepPictures pictures) {
