@@ -84,6 +84,7 @@ public final class Pack {
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
   private final Kept<WorkPlan> work;
+  private final Kept<Scene> scene;
   private final Kept<View> aslant;
   private final Kept<List<Posed>> way;
   private final Kept<Mass> mass;
@@ -131,6 +132,7 @@ public final class Pack {
     this.cuts = kept(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = kept(() -> ScoreChart.of(cuts(), in.bench()));
     this.work = kept(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
+    this.scene = kept(() -> Scene.of(made()));
     this.aslant = kept(() -> Sight.look(scene().coarser(PICTURE_MM), Look.threeQuarter()));
     this.way = kept(this::fold);
     this.mass = kept(() -> Mass.of(card(), in.bench()));
@@ -376,8 +378,9 @@ public final class Pack {
     return work.get();
   }
 
+  /** The made card ready to be looked at. */
   public Scene scene() {
-    return Scene.of(made());
+    return scene.get();
   }
 
   /** The made card seen from above right. */
