@@ -135,7 +135,7 @@ final class Makeable {
             + " fall between the grooves of the scoring board, which are "
             + bearings.say(step)
             + " apart: use ruler and stylus, or make "
-            + (before > 0 ? "the panel before the first of them " : "sides and tabs ")
+            + (before > 0 ? "the strip before the first of them " : "sides and tabs ")
             + nearby,
         java.util.Map.of("step", step),
         List.of());
