@@ -7,6 +7,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -61,12 +62,13 @@ final class Reckoner implements AutoCloseable {
    */
   <T> T run(String name, Callable<T> work) {
     Ask ask = new Ask();
-    Future<T> future = submit(() -> ask.during(work));
+    FutureTask<T> future = new FutureTask<>(() -> ask.during(work));
     Running running = new Running(ask, future);
     if (!name.isEmpty()) {
-      asks.put(name, running);
+      asks.put(name, running); // before it can begin, or a quick stop would not find it
     }
     try {
+      submit(future);
       return future.get(seconds, TimeUnit.SECONDS);
     } catch (TimeoutException e) {
       running.stop();
@@ -110,9 +112,9 @@ final class Reckoner implements AutoCloseable {
     }
   }
 
-  private <T> Future<T> submit(Callable<T> work) {
+  private void submit(Runnable work) {
     try {
-      return threads.submit(work);
+      threads.execute(work);
     } catch (RejectedExecutionException e) {
       throw new Refusal(503, "too much is asked at once; try again in a moment");
     }
