@@ -63,4 +63,7 @@ async function fill(homes, bar) {
 }
 
 /** The section has its title already. @param {any[]} all */
-const withoutTitle = (all) => all.filter((b, i) => !(b.is === 'heading' && all.slice(0, i).every((x) => x.is === 'gap')));
+const withoutTitle = (all) => {
+  const flat = all[0]?.is === 'together' ? [...all[0].blocks, ...all.slice(1)] : all;
+  return flat.filter((/** @type {any} */ b, /** @type {number} */ i) => !(b.is === 'heading' && flat.slice(0, i).every((/** @type {any} */ x) => x.is === 'gap')));
+};
