@@ -73,14 +73,32 @@ final class Common {
       return new Loaded(null, w.problems(), fonts);
     }
     DesignDocument design = ((DesignDocument.Outcome.Right) outcome).document();
-    Unit written = unit(design.unit());
-    Wants plain = new Wants(MakerUnits.of(written), letter(written), copies(), mirrored);
+    Wants plain = wants(design, mirrored);
     Wants wants = more.apply(plain);
-    Pack pack =
-        Pack.of(
-            new Pack.Inputs(
-                design, drawings(file, design), bench(written), new Letters(fonts), wants));
+    Optional<Pack> usual =
+        untold() && !mirrored && wants == plain ? begun.usual(file) : Optional.empty();
+    Pack pack = usual.orElseGet(() -> Pack.of(inputs(file, design, fonts, wants)));
     return new Loaded(pack, List.of(), fonts);
+  }
+
+  /** What a pack is made from where no option is told. */
+  static Pack.Inputs usual(Path file, DesignDocument design, Fonts fonts) {
+    Common none = new Common();
+    return none.inputs(file, design, fonts, none.wants(design, false));
+  }
+
+  private Pack.Inputs inputs(Path file, DesignDocument design, Fonts fonts, Wants wants) {
+    return new Pack.Inputs(
+        design, drawings(file, design), bench(unit(design.unit())), new Letters(fonts), wants);
+  }
+
+  private Wants wants(DesignDocument design, boolean mirrored) {
+    Unit written = unit(design.unit());
+    return new Wants(MakerUnits.of(written), letter(written), copies(), mirrored);
+  }
+
+  private boolean untold() {
+    return bench == null && unit == null && page == null && copies == 1;
   }
 
   private Unit unit(Unit otherwise) {

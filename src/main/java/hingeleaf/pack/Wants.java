@@ -51,7 +51,8 @@ public record Wants(
     return new Wants(units, letter, copies, mirrored, lesson, prices);
   }
 
+  /** The same for a class; this one where it is the class that is wanted already. */
   public Wants teaching(Lesson taught) {
-    return new Wants(units, letter, copies, mirrored, taught, price);
+    return taught == lesson ? this : new Wants(units, letter, copies, mirrored, taught, price);
   }
 }
