@@ -9,11 +9,13 @@ import hingeleaf.card.Piece;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The ways in which a card lies flat, found by the engine and ranked as a maker would take them.
@@ -115,8 +117,9 @@ public final class FlatStates {
 
   private Flats flats(int listed) {
     List<Pattern> patterns = new ArrayList<>();
+    Function<int[], List<Rigid>> motions = linkage.restMotions(rests);
     for (int[] pick : rests.ranked((choice, way) -> 0, MOST_TRIED)) {
-      patterns.add(pattern(pick));
+      patterns.add(pattern(pick, outskirts.footprint(stays.laid(motions.apply(pick)))));
     }
     patterns.sort(
         Comparator.comparingLong((Pattern p) -> Math.round(p.area))
@@ -144,8 +147,7 @@ public final class FlatStates {
     return Integer.compare(a.size(), b.size());
   }
 
-  private Pattern pattern(int[] pick) {
-    Box box = outskirts.footprint(stays.laid(linkage.restMotions(rests, pick)));
+  private Pattern pattern(int[] pick, Box box) {
     List<Integer> leans = leans(pick);
     int pushes = 1;
     for (int i = 1; i < leans.size(); i++) {

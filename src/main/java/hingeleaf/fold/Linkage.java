@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -427,9 +428,10 @@ public final class Linkage {
     return poser.posed(rests.values(graph.edges, pick));
   }
 
-  /** The same for looking at thousands: only how each panel has moved. */
-  List<Rigid> restMotions(Rests rests, int[] pick) {
-    return poser.motions(rests.values(graph.edges, pick));
+  /** The same for looking at thousands: only how each panel has moved, one pose after another. */
+  Function<int[], List<Rigid>> restMotions(Rests rests) {
+    Series series = new Series(graph, bodies.ofFacet, poser);
+    return pick -> series.next(rests.values(graph.edges, pick));
   }
 
   private double[] spread(Map<String, Double> values) {

@@ -9,6 +9,7 @@ import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The few points of a card that decide its footprint in any pose: the corners of the convex hulls
@@ -19,7 +20,31 @@ import java.util.List;
 final class Outskirts {
   private final List<Rim> rims = new ArrayList<>();
 
-  private record Rim(int facet, List<Vec3> corners) {}
+  /** The corners of a panel, and the box around them where they were looked at last. */
+  private static final class Rim {
+    private final int facet;
+    private final List<Vec3> corners;
+    private @Nullable Rigid last;
+    private Box box = new Box(0, 0, 0, 0);
+
+    Rim(int facet, List<Vec3> corners) {
+      this.facet = facet;
+      this.corners = corners;
+    }
+
+    Box box(Rigid motion) {
+      if (motion != last) {
+        List<Vec2> seen = new ArrayList<>(corners.size());
+        for (Vec3 corner : corners) {
+          Vec3 p = motion.apply(corner);
+          seen.add(new Vec2(p.x(), p.y()));
+        }
+        box = Box.around(seen);
+        last = motion;
+      }
+      return box;
+    }
+  }
 
   Outskirts(MadeCard made) {
     boolean[] inside = new boolean[made.panels().size()];
@@ -35,21 +60,22 @@ final class Outskirts {
     }
   }
 
-  /** The box around the card in the world's x and y. */
+  /**
+   * The box around the card in the world's x and y.
+   *
+   * @param motions of all panels; one that is the very same as before is not looked at again
+   */
   Box footprint(List<Rigid> motions) {
     double x0 = Double.POSITIVE_INFINITY;
     double y0 = Double.POSITIVE_INFINITY;
     double x1 = Double.NEGATIVE_INFINITY;
     double y1 = Double.NEGATIVE_INFINITY;
     for (Rim rim : rims) {
-      Rigid motion = motions.get(rim.facet);
-      for (Vec3 corner : rim.corners) {
-        Vec3 p = motion.apply(corner);
-        x0 = Math.min(x0, p.x());
-        y0 = Math.min(y0, p.y());
-        x1 = Math.max(x1, p.x());
-        y1 = Math.max(y1, p.y());
-      }
+      Box box = rim.box(motions.get(rim.facet));
+      x0 = Math.min(x0, box.minX());
+      y0 = Math.min(y0, box.minY());
+      x1 = Math.max(x1, box.maxX());
+      y1 = Math.max(y1, box.maxY());
     }
     return new Box(x0, y0, x1, y1);
   }

@@ -35,9 +35,17 @@ final class Poser {
     return new Posed(motions, values, gap(motion, q));
   }
 
-  /** The motions of all panels alone, for looking at many poses. */
+  /** The motions of all panels alone. */
   List<Rigid> motions(double[] q) {
     return ofPanels(bodyMotions(q));
+  }
+
+  private Rigid[] bodyMotions(double[] q) {
+    Rigid[] motion = new Rigid[bodies.count];
+    for (int v : graph.order) {
+      motion[v] = motion(v, q, motion);
+    }
+    return motion;
   }
 
   private List<Rigid> ofPanels(Rigid[] motion) {
@@ -48,19 +56,19 @@ final class Poser {
     return Arrays.asList(motions);
   }
 
-  private Rigid[] bodyMotions(double[] q) {
-    Rigid[] motion = new Rigid[bodies.count];
-    for (int v : graph.order) {
-      int e = graph.via[v];
-      if (e < 0) {
-        motion[v] = Rigid.IDENTITY;
-      } else if (graph.b[e] == v) {
-        motion[v] = joint(e, q[e]).then(motion[graph.a[e]]);
-      } else {
-        motion[v] = joint(e, -q[e]).then(motion[graph.b[e]]);
-      }
+  /**
+   * The motion of one body.
+   *
+   * @param motion those of all bodies before it in the order of the search
+   */
+  Rigid motion(int v, double[] q, Rigid[] motion) {
+    int e = graph.via[v];
+    if (e < 0) {
+      return Rigid.IDENTITY;
     }
-    return motion;
+    return graph.b[e] == v
+        ? joint(e, q[e]).then(motion[graph.a[e]])
+        : joint(e, -q[e]).then(motion[graph.b[e]]);
   }
 
   /** The motion of panel b relative to panel a at a value of the joint between them. */

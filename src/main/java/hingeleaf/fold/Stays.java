@@ -22,6 +22,7 @@ public final class Stays {
   private final Map<Integer, Double> away = new LinkedHashMap<>();
   private final boolean[] panel;
   private final Rigid[] laid;
+  private final boolean loose;
 
   private Stays(MadeCard made) {
     this.made = made;
@@ -30,6 +31,7 @@ public final class Stays {
     laid = new Rigid[n];
     Map<String, Stay> byPiece = new HashMap<>();
     made.card().stays().forEach(s -> byPiece.put(s.piece(), s));
+    loose = made.card().stays().stream().anyMatch(Stay::loose);
     for (int i = 0; i < n; i++) {
       Stay s = byPiece.get(made.panels().get(i).piece());
       panel[i] = s != null;
@@ -90,7 +92,7 @@ public final class Stays {
 
   /** The same for motions alone, one for each panel. */
   List<Rigid> laid(List<Rigid> motions) {
-    if (made.card().stays().stream().noneMatch(Stay::loose)) {
+    if (!loose) {
       return motions;
     }
     List<Rigid> all = new ArrayList<>(motions);

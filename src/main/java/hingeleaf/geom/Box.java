@@ -44,6 +44,11 @@ public record Box(double minX, double minY, double maxX, double maxY) {
         Math.max(maxY, o.maxY));
   }
 
+  /** Whether all of another box lies in this one; they may share edges. */
+  public boolean holds(Box o) {
+    return minX <= o.minX && minY <= o.minY && maxX >= o.maxX && maxY >= o.maxY;
+  }
+
   /** This box with every side moved outwards by {@code d} (inwards where negative). */
   public Box grown(double d) {
     return new Box(minX - d, minY - d, maxX + d, maxY + d);

@@ -246,9 +246,7 @@ public final class EyeSight {
           for (Panel panel : pack.made().panels()) {
             if (panel.piece().equals(p.id())) {
               List<Region> here =
-                  ink.regions().stream()
-                      .filter(r -> panel.region().box().union(r.box()).equals(panel.region().box()))
-                      .toList();
+                  ink.regions().stream().filter(r -> panel.region().box().holds(r.box())).toList();
               panels.put(panel.name(), here);
             }
           }

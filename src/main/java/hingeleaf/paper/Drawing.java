@@ -33,14 +33,10 @@ public record Drawing(double width, double height, String title, List<Layer> lay
     }
   }
 
-  /** All marks in painting order, moved; steps are forgotten. Widths and type stay as they are. */
-  public List<Mark> marksMoved(Vec2 by) {
+  /** All marks in painting order, moved as one; steps are forgotten. */
+  public Mark moved(Vec2 by) {
     List<Mark> all = new ArrayList<>();
-    for (Layer layer : layers) {
-      for (Mark m : layer.marks()) {
-        all.add(m.moved(by));
-      }
-    }
-    return all;
+    layers.forEach(layer -> all.addAll(layer.marks()));
+    return new Mark.Group(all, by);
   }
 }

@@ -34,6 +34,8 @@ public sealed interface Mark {
     void words(Words words);
 
     void window(Window window);
+
+    void group(Group group);
   }
 
   /** A line along a path. */
@@ -102,6 +104,34 @@ public sealed interface Mark {
     @Override
     public void paint(Painter painter) {
       painter.window(this);
+    }
+  }
+
+  /**
+   * Marks that are moved as one: a figure is set on a line, in a slab and on a page, and its points
+   * need not be made anew each time.
+   *
+   * @param by where the origin of the marks lies
+   */
+  record Group(List<Mark> marks, Vec2 by) implements Mark {
+    public Group {
+      marks = List.copyOf(marks);
+    }
+
+    @Override
+    public Mark moved(Vec2 more) {
+      return new Group(marks, by.plus(more));
+    }
+
+    @Override
+    public Mark mapped(UnaryOperator<Vec2> f, double turn) {
+      UnaryOperator<Vec2> there = p -> f.apply(p.plus(by));
+      return new Group(marks.stream().map(m -> m.mapped(there, turn)).toList(), Vec2.ZERO);
+    }
+
+    @Override
+    public void paint(Painter painter) {
+      painter.group(this);
     }
   }
 

@@ -111,7 +111,7 @@ final class Typesetter implements Block.Visitor<List<Slab>> {
     double high = figure.drawing().height();
     Vec2 down = new Vec2(0, -high);
     List<Slab> slabs = new ArrayList<>();
-    slabs.add(Slab.of(3, high, figure.drawing().marksMoved(down)));
+    slabs.add(Slab.of(3, high, List.of(figure.drawing().moved(down))));
     if (!figure.caption().isEmpty()) {
       double measure = Math.max(40, Math.min(figure.drawing().width(), BookStyle.MEASURE));
       Span caption = new Span(figure.caption(), Span.Voice.QUIET);

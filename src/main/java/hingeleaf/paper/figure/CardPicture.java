@@ -104,7 +104,7 @@ public final class CardPicture {
     double scale = fit(view.box(), width, height, Double.MAX_VALUE);
     Drawing tight = of(view, title, manner, scale, background);
     Vec2 middle = new Vec2((width - tight.width()) / 2, (height - tight.height()) / 2);
-    return Drawing.plain(width, height, title, tight.marksMoved(middle));
+    return Drawing.plain(width, height, title, List.of(tight.moved(middle)));
   }
 
   private static double fit(Box box, double width, double height, double most) {

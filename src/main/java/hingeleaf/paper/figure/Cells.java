@@ -84,7 +84,7 @@ public final class Cells {
     double tallest = row.stream().mapToDouble(c -> c.drawing().height()).max().orElse(0);
     double x = 0;
     for (Cell c : row) {
-      marks.addAll(c.drawing().marksMoved(new Vec2(x, top - tallest)));
+      marks.add(c.drawing().moved(new Vec2(x, top - tallest)));
       double y = top - tallest - 1 - Look.SMALL * 0.9;
       for (String line : words(c, fonts)) {
         marks.add(

@@ -3,6 +3,7 @@ package hingeleaf.paper.glb;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
+import java.io.StringWriter;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
@@ -10,6 +11,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -23,6 +28,7 @@ import tools.jackson.databind.node.ObjectNode;
  * the keys of an animation stray least.
  */
 public final class GlbWriter {
+  private static final JsonFactory FACTORY = new JsonFactory();
   private static final double METRES = 1e-3;
   private static final double THINNEST = 0.05;
   private static final int MAGIC = 0x46546C67;
@@ -209,12 +215,48 @@ public final class GlbWriter {
     sampler.put("output", values);
   }
 
+  /** A node's own way of writing itself sets up all of data binding first, for nothing. */
+  private static String text(JsonNode node) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator g = FACTORY.createGenerator(ObjectWriteContext.empty(), text)) {
+      write(node, g);
+    }
+    return text.toString();
+  }
+
+  private static void write(JsonNode node, JsonGenerator g) {
+    if (node instanceof ObjectNode object) {
+      g.writeStartObject();
+      for (Map.Entry<String, JsonNode> e : object.properties()) {
+        g.writeName(e.getKey());
+        write(e.getValue(), g);
+      }
+      g.writeEndObject();
+    } else if (node instanceof ArrayNode array) {
+      g.writeStartArray();
+      for (JsonNode entry : array) {
+        write(entry, g);
+      }
+      g.writeEndArray();
+    } else if (node.isString()) {
+      g.writeString(node.stringValue());
+    } else if (node.isIntegralNumber()) {
+      g.writeNumber(node.longValue());
+    } else if (node.isFloat()) {
+      g.writeNumber(node.floatValue());
+    } else if (node.isNumber()) {
+      g.writeNumber(node.doubleValue());
+    } else {
+      g.writeBoolean(node.booleanValue());
+    }
+  }
+
   private byte[] file() {
     byte[] data = buffer.bytes();
     root.set("accessors", buffer.accessors());
     root.set("bufferViews", buffer.views());
     root.putArray("buffers").addObject().put("byteLength", data.length);
-    byte[] json = root.toString().getBytes(StandardCharsets.UTF_8);
+    byte[] json = text(root).getBytes(StandardCharsets.UTF_8);
     int padded = (json.length + 3) / 4 * 4;
     int length = 12 + 8 + padded + 8 + data.length;
     ByteBuffer file = ByteBuffer.allocate(length).order(ByteOrder.LITTLE_ENDIAN);

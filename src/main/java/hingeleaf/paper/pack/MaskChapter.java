@@ -209,7 +209,7 @@ final class MaskChapter {
   private static Drawing tile(Box window, List<Mark> marks, String name) {
     Vec2 by = new Vec2(ROOM - window.minX(), ROOM - window.minY());
     Box seen = new Box(0, 0, window.width() + 2 * ROOM, window.height() + 2 * ROOM);
-    List<Mark> moved = marks.stream().map(m -> m.moved(by)).toList();
+    List<Mark> moved = List.of(new Mark.Group(marks, by));
     return Drawing.plain(seen.width(), seen.height(), name, List.of(new Mark.Window(seen, moved)));
   }
 }

@@ -368,7 +368,7 @@ final class StepPictures {
     Drawing d = cell.drawing();
     Vec2 half = way.unit().times(SWING / 2);
     Vec2 middle = new Vec2(d.width() / 2, d.height() + SWING / 4);
-    List<Mark> marks = new ArrayList<>(d.marksMoved(Vec2.ZERO));
+    List<Mark> marks = new ArrayList<>(List.of(d.moved(Vec2.ZERO)));
     Pen pen = Pen.solid(0.35, hingeleaf.paper.Look.ACCENT);
     marks.addAll(Arrow.of(middle.minus(half), middle.plus(half), way.x() < 0 ? -0.2 : 0.2, pen));
     double high = d.height() + SWING / 2 + 2;

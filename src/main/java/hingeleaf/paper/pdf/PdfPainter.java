@@ -27,6 +27,9 @@ final class PdfPainter implements Mark.Painter, AutoCloseable {
   private final PdfFaces faces;
   private @Nullable Ink ink;
 
+  /** Where the origin of the group that is being painted lies. */
+  private Vec2 at = Vec2.ZERO;
+
   /** What the page is set to, so that it is told only what changes; null where it is not known. */
   private @Nullable Pen pen;
 
@@ -128,8 +131,8 @@ final class PdfPainter implements Mark.Painter, AutoCloseable {
           case MIDDLE -> length / 2;
           case END -> length;
         };
-    double x = t.at().x() - back * Math.cos(t.turn());
-    double y = t.at().y() - back * Math.sin(t.turn());
+    double x = at.x() + t.at().x() - back * Math.cos(t.turn());
+    double y = at.y() + t.at().y() - back * Math.sin(t.turn());
     write(
         () -> {
           dip(t.colour());
@@ -147,7 +150,7 @@ final class PdfPainter implements Mark.Painter, AutoCloseable {
     write(
         () -> {
           to.saveGraphicsState();
-          to.addRect(pt(b.minX()), pt(b.minY()), pt(b.width()), pt(b.height()));
+          to.addRect(pt(at.x() + b.minX()), pt(at.y() + b.minY()), pt(b.width()), pt(b.height()));
           to.clip();
           w.marks().forEach(m -> m.paint(this));
           to.restoreGraphicsState();
@@ -155,11 +158,19 @@ final class PdfPainter implements Mark.Painter, AutoCloseable {
         });
   }
 
+  @Override
+  public void group(Mark.Group group) {
+    Vec2 before = at;
+    at = at.plus(group.by());
+    group.marks().forEach(m -> m.paint(this));
+    at = before;
+  }
+
   private void lay(Path path) throws IOException {
     for (List<Vec2> line : path.lines()) {
-      to.moveTo(pt(line.get(0).x()), pt(line.get(0).y()));
+      to.moveTo(pt(at.x() + line.get(0).x()), pt(at.y() + line.get(0).y()));
       for (Vec2 p : line.subList(1, line.size())) {
-        to.lineTo(pt(p.x()), pt(p.y()));
+        to.lineTo(pt(at.x() + p.x()), pt(at.y() + p.y()));
       }
       if (path.closed()) {
         to.closePath();

@@ -111,6 +111,14 @@ public final class PngWriter implements Mark.Painter {
     g.setClip(before);
   }
 
+  @Override
+  public void group(Mark.Group group) {
+    AffineTransform before = g.getTransform();
+    g.translate(group.by().x(), group.by().y());
+    group.marks().forEach(m -> m.paint(this));
+    g.setTransform(before);
+  }
+
   private static BasicStroke stroke(Pen pen) {
     int cap = pen.round() ? BasicStroke.CAP_ROUND : BasicStroke.CAP_BUTT;
     int join = pen.round() ? BasicStroke.JOIN_ROUND : BasicStroke.JOIN_MITER;

@@ -19,6 +19,9 @@ public final class SvgWriter implements Mark.Painter {
   private final double height;
   private int windows;
 
+  /** Where the origin of the group that is being painted lies. */
+  private Vec2 at = Vec2.ZERO;
+
   private SvgWriter(double height) {
     this.height = height;
   }
@@ -73,8 +76,8 @@ public final class SvgWriter implements Mark.Painter {
 
   @Override
   public void words(Mark.Words t) {
-    String x = Numerals.of(t.at().x());
-    String y = Numerals.of(height - t.at().y());
+    String x = Numerals.of(at.x() + t.at().x());
+    String y = Numerals.of(height - (at.y() + t.at().y()));
     out.append("<text x=\"").append(x).append("\" y=\"").append(y);
     out.append("\" font-family=\"Source Sans 3, Helvetica, Arial, sans-serif\" font-size=\"");
     out.append(Numerals.of(t.size())).append("\" fill=\"").append(t.colour());
@@ -98,13 +101,21 @@ public final class SvgWriter implements Mark.Painter {
     out.append("</g>\n");
   }
 
+  @Override
+  public void group(Mark.Group group) {
+    Vec2 before = at;
+    at = at.plus(group.by());
+    group.marks().forEach(m -> m.paint(this));
+    at = before;
+  }
+
   private String data(Path path) {
     StringBuilder d = new StringBuilder();
     for (List<Vec2> line : path.lines()) {
       char command = 'M';
       for (Vec2 p : line) {
-        d.append(command).append(Numerals.of(p.x())).append(' ');
-        d.append(Numerals.of(height - p.y()));
+        d.append(command).append(Numerals.of(at.x() + p.x())).append(' ');
+        d.append(Numerals.of(height - (at.y() + p.y())));
         command = 'L';
       }
       if (path.closed()) {

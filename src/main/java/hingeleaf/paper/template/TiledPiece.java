@@ -55,7 +55,7 @@ final class TiledPiece {
     Box window = tiling.window(column, row, piece.height());
     Vec2 by = new Vec2(area.minX() - window.minX(), area.minY() - window.minY());
     for (Layer layer : layers) {
-      List<Mark> moved = layer.marks().stream().map(m -> m.moved(by)).toList();
+      List<Mark> moved = List.of(new Mark.Group(layer.marks(), by));
       if (!moved.isEmpty()) {
         page.add(layer.step(), List.of(new Mark.Window(area, moved)));
       }
