@@ -47,8 +47,9 @@ public record Path(List<List<Vec2>> lines, boolean closed) {
   /** A closed circle of chords, for marks; cuts come as rings. */
   public static Path circle(Vec2 c, double r) {
     List<Vec2> points = new ArrayList<>();
-    for (int i = 0; i < 36; i++) {
-      double a = Math.PI * i / 18;
+    int n = r < 1 ? 16 : 36;
+    for (int i = 0; i < n; i++) {
+      double a = 2 * Math.PI * i / n;
       points.add(new Vec2(c.x() + r * Math.cos(a), c.y() + r * Math.sin(a)));
     }
     return new Path(List.of(points), true);

@@ -23,7 +23,24 @@ final class Setting {
   static String set(String text, IntPredicate has) {
     String known = plain(text, has) ? text : substituted(text, has);
     String plain = known.replace("g/m2", "g/m²");
-    return plain.indexOf('/') < 0 ? plain : fractions(plain);
+    return mayHoldFraction(plain) ? fractions(plain) : plain;
+  }
+
+  /** Whether a stroke stands between two figures: quick to tell, and mostly none does. */
+  private static boolean mayHoldFraction(String text) {
+    for (int i = text.indexOf('/'); i >= 0; i = text.indexOf('/', i + 1)) {
+      if (i > 0
+          && i + 1 < text.length()
+          && isFigure(text.charAt(i - 1))
+          && isFigure(text.charAt(i + 1))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isFigure(char c) {
+    return c >= '0' && c <= '9';
   }
 
   private static boolean plain(String text, IntPredicate has) {

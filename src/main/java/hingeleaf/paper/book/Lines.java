@@ -24,6 +24,9 @@ final class Lines {
   private double x;
   private double space;
 
+  /** Whether the last word can take the next one on: it is of the same span and line. */
+  private boolean running;
+
   private Lines(double width, Fonts fonts) {
     this.width = width;
     this.fonts = fonts;
@@ -46,6 +49,7 @@ final class Lines {
     Span.Voice voice = span.voice();
     String text = fonts.set(span.text());
     double blank = fonts.width(" ", voice.weight(), voice.size());
+    running = false;
     int i = 0;
     while (i < text.length()) {
       int end = text.indexOf(' ', i);
@@ -79,6 +83,7 @@ final class Lines {
       lines.add(new ArrayList<>());
       x = 0;
       space = 0;
+      running = false;
     }
     if (length > width) {
       List<String> parts =
@@ -86,28 +91,31 @@ final class Lines {
       for (String part : parts.subList(0, parts.size() - 1)) {
         mark(part, voice);
         lines.add(new ArrayList<>());
+        running = false;
       }
       place(parts.get(parts.size() - 1), voice);
       return;
     }
     x += space;
-    space = 0;
     mark(word, voice);
+    space = 0;
     x += length;
   }
 
+  /** Words of a span are set as one, so that a reader of the file finds them as one. */
   private void mark(String word, Span.Voice voice) {
-    lines
-        .get(lines.size() - 1)
-        .add(
-            new Mark.Words(
-                word,
-                new Vec2(x, 0),
-                voice.size(),
-                voice.weight(),
-                Anchor.START,
-                voice.colour(),
-                0));
+    List<Mark> line = lines.get(lines.size() - 1);
+    if (running && line.get(line.size() - 1) instanceof Mark.Words w) {
+      String all = w.text() + (space > 0 ? " " : "") + word;
+      line.set(
+          line.size() - 1,
+          new Mark.Words(all, w.at(), w.size(), w.weight(), w.anchor(), w.colour(), w.turn()));
+      return;
+    }
+    running = true;
+    line.add(
+        new Mark.Words(
+            word, new Vec2(x, 0), voice.size(), voice.weight(), Anchor.START, voice.colour(), 0));
   }
 
   private List<Slab> slabs(double before, double lead) {

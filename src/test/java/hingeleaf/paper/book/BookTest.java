@@ -249,14 +249,16 @@ class BookTest {
     List<Drawing> pages = Book.pages(blocks, A4);
     Drawing page = pages.get(pages.size() - 1);
     assertThat(text(page)).contains("A square");
-    Mark.Stroke drawn =
+    Mark.Group set =
         page.layers().get(0).marks().stream()
-            .filter(Mark.Stroke.class::isInstance)
-            .map(Mark.Stroke.class::cast)
+            .filter(Mark.Group.class::isInstance)
+            .map(Mark.Group.class::cast)
             .findFirst()
             .orElseThrow();
-    var points = drawn.path().lines().get(0);
-    assertThat(points.get(0).distance(points.get(2))).isCloseTo(Math.hypot(50, 40), within(1e-9));
+    assertThat(set.marks()).containsExactly(square);
+    assertThat(set.by().x()).isEqualTo(BookStyle.SIDE);
+    double top = page.height() - BookStyle.TOP;
+    assertThat(set.by().y()).isBetween(page.height() - top, top - 40);
   }
 
   @Test
