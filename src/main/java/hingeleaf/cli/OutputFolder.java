@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -67,18 +68,24 @@ final class OutputFolder {
 
   /** A whole pack with its manifest in an empty folder. */
   private static void fill(Path pack, Map<String, byte[]> files) throws IOException {
+    makeParents(pack, files.keySet());
     for (Map.Entry<String, byte[]> f : files.entrySet()) {
-      Path target = pack.resolve(f.getKey());
-      Files.createDirectories(parentOf(target));
-      Files.write(target, f.getValue());
+      Files.write(pack.resolve(f.getKey()), f.getValue());
     }
     Files.write(
         pack.resolve(MANIFEST), List.copyOf(new TreeSet<>(files.keySet())), StandardCharsets.UTF_8);
   }
 
-  private static Path parentOf(Path p) {
-    Path parent = p.getParent();
-    return parent == null ? p : parent;
+  private static void makeParents(Path folder, Set<String> names) throws IOException {
+    Set<Path> parents = new LinkedHashSet<>();
+    for (String name : names) {
+      Path target = folder.resolve(name);
+      Path parent = target.getParent();
+      parents.add(parent == null ? target : parent);
+    }
+    for (Path parent : parents) {
+      Files.createDirectories(parent);
+    }
   }
 
   private static Set<String> manifest(Path folder) throws IOException {
@@ -101,12 +108,11 @@ final class OutputFolder {
 
   private static void moveIn(Path folder, Path stage, Set<String> names, Set<String> old)
       throws IOException {
+    makeParents(folder, names);
     for (String name : names) {
-      Path target = folder.resolve(name);
-      Files.createDirectories(parentOf(target));
       Files.move(
           stage.resolve(name),
-          target,
+          folder.resolve(name),
           StandardCopyOption.ATOMIC_MOVE,
           StandardCopyOption.REPLACE_EXISTING);
     }

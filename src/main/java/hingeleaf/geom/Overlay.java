@@ -51,8 +51,12 @@ public final class Overlay {
 
   /** What both cover. */
   public static List<Region> intersection(Collection<Region> a, Collection<Region> b) {
-    if (covers(b, a)) {
-      return regions(shape(a));
+    if (a.isEmpty() || b.isEmpty()) {
+      return List.of();
+    }
+    if (b.size() == 1 && frames(b.iterator().next(), a)) {
+      List<Region> holes = holesNear(b.iterator().next(), a);
+      return holes.isEmpty() ? regions(shape(a)) : difference(a, holes);
     }
     return regions(OverlayNGRobust.overlay(shape(a), shape(b), OverlayNG.INTERSECTION));
   }
@@ -88,22 +92,20 @@ public final class Overlay {
 
   /** Whether the boxes tell already: a plain rectangle, with no hole near what lies in it. */
   private static boolean plainlyCovers(Region a, Collection<Region> b) {
-    Box outer = a.box();
-    if (b.isEmpty() || !fillsItsBox(a.outer())) {
-      return false;
-    }
-    for (Region r : b) {
-      Box inner = r.box();
-      boolean inside =
-          inner.minX() >= outer.minX()
-              && inner.maxX() <= outer.maxX()
-              && inner.minY() >= outer.minY()
-              && inner.maxY() <= outer.maxY();
-      if (!inside || a.holes().stream().anyMatch(h -> meet(h.box(), inner))) {
-        return false;
-      }
-    }
-    return true;
+    return !b.isEmpty() && frames(a, b) && holesNear(a, b).isEmpty();
+  }
+
+  /** Whether a region is a plain rectangle, but for its holes, and others lie in its outline. */
+  private static boolean frames(Region a, Collection<Region> b) {
+    return fillsItsBox(a.outer()) && b.stream().allMatch(r -> a.box().holds(r.box()));
+  }
+
+  /** The holes of a region whose boxes meet those of others, as regions. */
+  private static List<Region> holesNear(Region a, Collection<Region> b) {
+    return a.holes().stream()
+        .filter(h -> b.stream().anyMatch(r -> meet(h.box(), r.box())))
+        .map(Region::of)
+        .toList();
   }
 
   private static boolean fillsItsBox(Ring ring) {

@@ -471,12 +471,14 @@ final class Fittings {
     if (shape.contains(b.centre())) {
       return b.centre();
     }
-    List<Vec2> tries = new ArrayList<>();
     for (int i = 1; i < 64; i++) {
       for (int j = 1; j < 64; j++) {
-        tries.add(new Vec2(b.minX() + b.width() * i / 64, b.minY() + b.height() * j / 64));
+        Vec2 p = new Vec2(b.minX() + b.width() * i / 64, b.minY() + b.height() * j / 64);
+        if (shape.contains(p)) {
+          return p;
+        }
       }
     }
-    return tries.stream().filter(shape::contains).findFirst().orElse(shape.outer().points().get(0));
+    return shape.outer().points().get(0);
   }
 }
