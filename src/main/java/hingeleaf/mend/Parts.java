@@ -109,7 +109,8 @@ final class Parts {
   /** What a size is: as measured, less what is trimmed. */
   private double is(Sizes sizes, Sizes.One o) {
     double mm = measures.size(sizes.name(), o.word(), o.mm());
-    boolean back = trimmed.contains(sizes.name()) || mm > o.range().most();
+    boolean back =
+        trimmed.contains(sizes.name()) || mm > o.range().most() || missesSlits(sizes, o, mm);
     return back ? Math.min(mm, o.mm()) : mm;
   }
 
@@ -118,29 +119,22 @@ final class Parts {
     for (Sizes.One o : sizes.all()) {
       double mm = is(sizes, o);
       if (!o.range().holds(mm)) {
-        recut.put(
-            sizes.name(),
-            "with a "
-                + o.word()
-                + " of "
-                + Said.mm(start, mm)
-                + " it does not hold; it needs "
-                + Said.mm(start, o.range().least())
-                + " or more");
-        return true;
+        String least = Said.mm(start, o.range().least());
+        return bad(sizes, o, mm, "it does not hold; it needs " + least + " or more");
       }
       if (missesSlits(sizes, o, mm)) {
-        recut.put(
-            sizes.name(),
-            "with a "
-                + o.word()
-                + " of "
-                + Said.mm(start, mm)
-                + " it misses the slits that are cut already");
-        return true;
+        return bad(sizes, o, mm, "it misses the slits that are cut already");
+      }
+      if (sizes.leaf() && o.mm() - mm > Resized.MOST_SHORT_MM + 1e-6) {
+        return bad(sizes, o, mm, "it no longer covers what it was made for");
       }
     }
     return false;
+  }
+
+  private boolean bad(Sizes sizes, Sizes.One o, double mm, String why) {
+    recut.put(sizes.name(), "with a " + o.word() + " of " + Said.mm(start, mm) + " " + why);
+    return true;
   }
 
   /** The slit for a tongue is at half its length, and stays there once it is cut. */
@@ -149,7 +143,7 @@ final class Parts {
     return tongue
         && sizes.hung()
         && Math.abs(mm - o.mm()) / 2 > MOST_BESIDE_SLIT_MM + 1e-6
-        && measures.cut().stream().anyMatch(name -> !name.equals("back") && slit(name));
+        && measures.cut().stream().anyMatch(this::slit);
   }
 
   private boolean slit(String piece) {

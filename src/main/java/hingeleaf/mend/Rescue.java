@@ -197,31 +197,12 @@ public final class Rescue {
       boolean stays = measures.cut().contains(p.id()) && !resized.recut().containsKey(p.id());
       if (stays
           && Sizes.of(start, p).hung()
-          && !Likeness.near(alone(p, pack), pack.card().piece(p.id()))) {
+          && !Likeness.near(AsCut.of(start, pack, p.id()), pack.card().piece(p.id()))) {
         recut.put(p.id(), "its folds or notches no longer fit the depth of the card");
         found = true;
       }
     }
     return found;
-  }
-
-  /** The piece with the sizes that it gets, on the card as it was. */
-  private Piece alone(Piece p, Pack pack) {
-    List<Change> own = new ArrayList<>();
-    for (Sizes.One o : Sizes.of(pack, pack.card().piece(p.id())).all()) {
-      if (Math.abs(o.mm() - Sizes.of(start, p).mm(o.word(), o.mm())) > EPS) {
-        own.add(new Change.Put(o.path(), Said.yaml(start, o.mm())));
-      }
-    }
-    if (own.isEmpty()) {
-      return p;
-    }
-    return Trial.of(start.inputs().design().tree(), own) instanceof Trial.Read r
-        ? start.of(r.design()).card().pieces().stream()
-            .filter(x -> x.id().equals(p.id()))
-            .findFirst()
-            .orElse(p)
-        : p;
   }
 
   /** Where tabs are too wide, those of one frame can be narrower; a cut one is trimmed there. */

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Compares the card as it was meant with the card as it becomes. */
@@ -62,8 +63,10 @@ final class RescueReport {
     return one.problems().stream().filter(p -> !known.contains(Rescue.key(p))).toList();
   }
 
-  private Rescued.Row row(Piece p) {
-    Sizes sizes = Sizes.of(made, p);
+  private Rescued.Row row(Piece of) {
+    Sizes sizes = Sizes.of(made, of);
+    boolean stays = measures.cut().contains(of.id()) && !resized.recut().containsKey(of.id());
+    Piece p = stays && sizes.hung() ? AsCut.of(old, made, of.id()) : of;
     double w = sizes.mm("width", p.width());
     double h = sizes.mm("height", p.height());
     List<Double> scores = new ArrayList<>();
@@ -76,7 +79,7 @@ final class RescueReport {
     } else if (sizes.hung()) {
       scores.addAll(scores(p));
     }
-    return new Rescued.Row(p.id(), verdict(p), w, h, p.width(), p.height(), scores, told(p));
+    return new Rescued.Row(p.id(), verdict(of), w, h, p.width(), p.height(), scores, told(of));
   }
 
   private static List<Double> scores(Layer l) {
@@ -319,18 +322,14 @@ final class RescueReport {
   }
 
   private List<String> bench() {
+    BenchWords words = new BenchWords(made.inputs().design().unit());
     List<String> all = new ArrayList<>();
-    measures
-        .papers()
-        .forEach(
-            (name, mm) ->
-                all.add("write thickness " + Said.mm(made, mm) + " at the stock " + name));
-    measures
-        .dies()
+    new TreeMap<>(measures.papers())
+        .forEach((name, mm) -> all.add("thickness " + words.told(mm) + " at the stock " + name));
+    new TreeMap<>(measures.dies())
         .forEach(
             (name, d) ->
-                all.add(
-                    "write cut " + Said.size(made, d.width(), d.height()) + " at the die " + name));
+                all.add("cut " + Said.size(made, d.width(), d.height()) + " at the die " + name));
     return all;
   }
 }

@@ -25,10 +25,13 @@ import java.util.TreeSet;
 record Resized(
     List<Layer> layers, Set<String> trimmed, Map<String, String> recut, List<Change> changes) {
   /** A piece that came out shorter by more is cut anew: common practice, no source, mm. */
-  private static final double MOST_SHORT_MM = 5;
+  static final double MOST_SHORT_MM = 5;
 
   /** A tab narrower than this holds badly: common practice, no source. */
   static final double LEAST_TAB_MM = 6;
+
+  /** As the least that a design may ask for. */
+  private static final double LEAST_SIDE_MM = 1;
 
   private static final double EPS = 1e-6;
 
@@ -81,6 +84,10 @@ record Resized(
         Layer is = cut.contains(l.name()) ? measured(l) : l;
         if (is.tabs().stream().anyMatch(t -> t < LEAST_TAB_MM - EPS)) {
           given(l.name(), "a glue tab under " + Said.mm(start, LEAST_TAB_MM) + " holds badly");
+          is = l;
+        }
+        if (is.sides().stream().anyMatch(d -> d < LEAST_SIDE_MM - EPS)) {
+          given(l.name(), "a side under " + Said.mm(start, LEAST_SIDE_MM) + " cannot be folded");
           is = l;
         }
         now.add(is);

@@ -141,7 +141,7 @@ class RescueTest {
     double is = r.pack().flats().states().get(r.pack().best()).rigid();
     double t = start.card().piece("far").stock().thickness();
     assertThat(is / was).isCloseTo(0.41 / t, within(1e-9)); // all layers are of this paper
-    assertThat(r.bench()).containsExactly("write thickness 0.41 mm at the stock white-300");
+    assertThat(r.bench()).containsExactly("thickness 0.41 mm at the stock white-300");
     assertThat(r.text()).isEqualTo(start.inputs().design().tree().source().text());
   }
 
@@ -151,7 +151,7 @@ class RescueTest {
     Rescued r = rescued(start(), List.of("die.circle-90.cut=91.5"));
     assertThat(r.text()).contains("{name: far, aperture: {circle: 91.5}}");
     assertThat(row(r, "far").verdict()).isEqualTo(Rescued.Verdict.CUT_OTHERWISE);
-    assertThat(r.bench()).containsExactly("write cut 91.5 x 91.5 mm at the die circle-90");
+    assertThat(r.bench()).containsExactly("cut 91.5 x 91.5 mm at the die circle-90");
   }
 
   @Test
