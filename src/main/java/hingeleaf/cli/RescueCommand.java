@@ -20,7 +20,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Tells what can be done with pieces that came out otherwise than designed. */
@@ -30,18 +29,20 @@ import picocli.CommandLine.Spec;
     description = "Save a card some of whose pieces came out otherwise: tell what is still good.",
     footer = {
       "",
-      "Measured sizes: PIECE.width, .height (its finished panel), .side.left, .side.right,",
-      ".tab.left, .tab.right (.bottom and .top where sides stand there), .piece.width,",
-      ".piece.height (the whole piece, flat), .aperture; of a leaf .width, .height, .handle; of a",
-      "stay its keys in the design, such as .width, .tongue, .tab; PAPER.thickness; die.NAME.cut.",
-      "A measured paper or die goes into a bench file of its own, which --bench then takes.",
+      "Measured sizes, each as NAME.SIZE:",
+      "  a frame: width, height (its finished panel), aperture, side.left,",
+      "    side.right, tab.left, tab.right (bottom and top where sides stand",
+      "    there), piece.width, piece.height (the whole piece, flat);",
+      "  a leaf: width, height, handle; a stay: its keys in the design, such",
+      "    as width, tongue, tab; a window, mat or cut-out: width, height;",
+      "  a paper: thickness; a die, as die.NAME: cut. These two go into a bench",
+      "    file of its own, which --bench then takes.",
       "What you do not measure is taken as designed.",
-      "Example: hingeleaf rescue card.yaml --measured far.width=149 --measured far.side.left=13"
-          + " --out rescued.yaml"
+      "Example: hingeleaf rescue card.yaml --measured far.width=149 \\",
+      "           --measured far.side.left=13 --out rescued.yaml"
     })
 final class RescueCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "DESIGN", description = "a design file (YAML)")
-  private Path design = Path.of("");
+  @Mixin private DesignFile design = new DesignFile();
 
   @Mixin private Common common = new Common();
 
@@ -71,14 +72,13 @@ final class RescueCommand implements Callable<Integer> {
           "write the bench as measured; beside NEW.yaml, as NEW-bench.yaml, where left out")
   private @Nullable Path benchOut;
 
-  @Option(names = "--json", description = "answer as JSON")
-  private boolean json;
+  @Mixin private JsonAnswer json = new JsonAnswer();
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
-    RescueFiles files = new RescueFiles(design, out, benchOut);
+    RescueFiles files = new RescueFiles(design.path(), out, benchOut);
     files.check(common.benchFile());
     Pack pack = start();
     Measures measures = measures(pack);
@@ -87,7 +87,7 @@ final class RescueCommand implements Callable<Integer> {
     String benchText = benchText(rescued, measures);
     files.write(rescued, bench, benchText);
     PrintWriter print = spec.commandLine().getOut();
-    if (json) {
+    if (json.wanted()) {
       print.print(RescueJson.text(rescued, benchText));
     } else {
       RescueWords.tell(rescued, bench, print);
@@ -133,14 +133,14 @@ final class RescueCommand implements Callable<Integer> {
   private String drawings(Pack pack, Path target) {
     Collection<String> names = pack.inputs().design().drawings();
     Path there = target.toAbsolutePath().getParent();
-    boolean beside = Objects.equals(there, design.toAbsolutePath().getParent());
+    boolean beside = Objects.equals(there, design.path().toAbsolutePath().getParent());
     return names.isEmpty() || beside
         ? ""
         : "; put its drawings beside it: " + String.join(", ", names);
   }
 
   private Pack start() {
-    Common.Loaded loaded = common.load(design, false);
+    Common.Loaded loaded = common.load(design.path(), false);
     Pack pack = loaded.pack();
     if (pack == null || pack.blocked()) {
       String lines = Telling.lines(pack == null ? loaded.problems() : pack.problems());

@@ -3,6 +3,7 @@ package hingeleaf.mend;
 import hingeleaf.card.Piece;
 import hingeleaf.design.Change;
 import hingeleaf.design.DesignDocument;
+import hingeleaf.design.Values;
 import hingeleaf.finding.Level;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
@@ -155,7 +156,16 @@ public final class Rescue {
   }
 
   private boolean concerns(Problem fault, String name) {
-    String path = leeway.path(name);
+    return concerns(fault, name, leeway.path(name))
+        || doors(name).stream().anyMatch(v -> concerns(fault, v.text("name"), v.path()));
+  }
+
+  /** Those that are cut into a piece. */
+  private List<Values> doors(String piece) {
+    return Sizes.cutIn(start).stream().filter(v -> Sizes.host(start, v).equals(piece)).toList();
+  }
+
+  private static boolean concerns(Problem fault, String name, String path) {
     return fault.part().equals(name)
         || fault.origin().equals(path)
         || fault.origin().startsWith(path + ".")
@@ -180,7 +190,10 @@ public final class Rescue {
 
   /** Whether a fault that nobody is named in goes with a piece that came out otherwise. */
   private boolean helps(String name, Problem fault) {
-    if (recut.containsKey(name) || !measures.pieces().containsKey(name)) {
+    boolean measured =
+        measures.pieces().containsKey(name)
+            || doors(name).stream().anyMatch(v -> measures.pieces().containsKey(v.text("name")));
+    if (recut.containsKey(name) || !measured) {
       return false;
     }
     Map<String, String> without = new TreeMap<>(recut);

@@ -1,9 +1,9 @@
 package hingeleaf.mend;
 
-import hingeleaf.card.Join;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Rest;
 import hingeleaf.card.Score;
+import hingeleaf.design.Values;
 import hingeleaf.finding.Problem;
 import hingeleaf.fold.accuracy.StageFit;
 import hingeleaf.geom.Segment;
@@ -120,14 +120,12 @@ final class RescueReport {
 
   /** Where a leaf is glued otherwise than designed. */
   private String moved(Piece p) {
-    Sizes sizes = Sizes.of(made, p);
-    if (!sizes.leaf() || Sizes.of(old, old.card().piece(p.id())).all().isEmpty()) {
+    Optional<Vec2> is = fold(made, p);
+    Optional<Vec2> was = fold(old, old.card().piece(p.id()));
+    if (is.isEmpty() || was.isEmpty() || is.get().distance(was.get()) < EPS) {
       return "";
     }
-    Vec2 by = fold(made, p.id()).minus(fold(old, p.id()));
-    if (by.length() < EPS) {
-      return "";
-    }
+    Vec2 by = is.get().minus(was.get());
     List<String> ways = new ArrayList<>();
     if (Math.abs(by.x()) > EPS) {
       ways.add(Said.mm(made, Math.abs(by.x())) + (by.x() > 0 ? " to the right" : " to the left"));
@@ -135,18 +133,27 @@ final class RescueReport {
     if (Math.abs(by.y()) > EPS) {
       ways.add(Said.mm(made, Math.abs(by.y())) + (by.y() > 0 ? " up" : " down"));
     }
-    return "glue it on " + String.join(" and ", ways);
+    return "glue it on " + String.join(" and ", ways) + " of where it was";
   }
 
-  /** The middle of the strip by which a part is glued, on what carries it. */
-  private static Vec2 fold(Pack pack, String piece) {
-    return pack.card().joins().stream()
-        .filter(Join.Glue.class::isInstance)
-        .map(Join.Glue.class::cast)
-        .filter(g -> g.a().piece().equals(piece))
-        .map(g -> g.b().origin())
-        .findFirst()
-        .orElse(Vec2.ZERO);
+  /** The middle of a leaf's fold, from the middle of its panel; empty for what is no leaf. */
+  private static Optional<Vec2> fold(Pack pack, Piece p) {
+    return pack.inputs().design().mechanisms().stream()
+        .filter(m -> m.variant().equals("door") && m.form().path().equals(p.origin()))
+        .map(m -> fold(m.form()))
+        .findFirst();
+  }
+
+  private static Vec2 fold(Values door) {
+    Vec2 at = new Vec2(door.lengths("at").get(0).mm(), door.lengths("at").get(1).mm());
+    double w = door.mm("width") / 2;
+    double h = door.mm("height") / 2;
+    return switch (door.text("hinge")) {
+      case "left" -> at.plus(new Vec2(-w, 0));
+      case "right" -> at.plus(new Vec2(w, 0));
+      case "top" -> at.plus(new Vec2(0, h));
+      default -> at.plus(new Vec2(0, -h));
+    };
   }
 
   private Rescued.Verdict verdict(Piece p) {

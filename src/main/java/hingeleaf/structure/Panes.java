@@ -111,7 +111,7 @@ final class Panes {
                 + what
                 + window.on().name()
                 + " - make it "
-                + bearings.say(bound)
+                + bearings.say(or.equals("less") ? bearings.down(bound) : bearings.up(bound))
                 + " or "
                 + or)
         .with(Map.of("size", size, "bound", bound));
