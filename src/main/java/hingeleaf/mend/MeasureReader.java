@@ -2,6 +2,7 @@ package hingeleaf.mend;
 
 import hingeleaf.card.Piece;
 import hingeleaf.design.Values;
+import hingeleaf.geom.Box;
 import hingeleaf.measure.Length;
 import hingeleaf.measure.NearestWord;
 import hingeleaf.measure.Reading;
@@ -314,6 +315,40 @@ public final class MeasureReader {
     }
     if (Stack.frame(pack, name)) {
       fits("--measured: " + name + ", flat: ", name, flat(name));
+    }
+    if (cutIn(name).isEmpty()) {
+      inProportion(pack.card().piece(name), sizes);
+    }
+  }
+
+  /** A drawing, a circle or a square is as high as its width makes it. */
+  private void inProportion(Piece p, Map<String, Double> sizes) throws Fault {
+    boolean layer = Stack.layer(pack, p.id());
+    String path = layer ? Stack.path(pack, p.id()) + ".aperture" : p.origin() + ".outline";
+    boolean one =
+        List.of(".svg", ".circle", ".square").stream()
+            .anyMatch(k -> pack.inputs().design().tree().find(path + k).isPresent());
+    if (!one || layer && p.apertures().size() != 1) {
+      return;
+    }
+    Box box = layer ? p.apertures().get(0).box() : p.box();
+    String word = layer ? "aperture." : "";
+    Double wide = sizes.get(word + "width");
+    Double high = sizes.get(word + "height");
+    if (wide == null || high == null) {
+      return;
+    }
+    double fits = wide * box.height() / box.width();
+    if (Math.abs(high - fits) > Stack.SAME_MM) {
+      throw new Fault(
+          "--measured: "
+              + p.id()
+              + (layer ? ": its opening" : "")
+              + " would be "
+              + Said.size(pack, wide, fits)
+              + " as it is drawn, not "
+              + Said.size(pack, wide, high)
+              + " - measure again");
     }
   }
 

@@ -35,6 +35,9 @@ final class RescueReport {
 
   private static final double EPS = 1e-6;
 
+  /** A design tells lengths to four decimals. */
+  private static final double ROUND_MM = 1e-3;
+
   private final Pack old;
   private final Pack made;
   private final Measures measures;
@@ -172,11 +175,14 @@ final class RescueReport {
     return trimmed ? Rescued.Verdict.TRIM : Rescued.Verdict.STILL_GOOD;
   }
 
-  /** Whether a part loses of what it measures. */
+  /** Whether a part loses of what it measures; a drawing's other side goes with the measured. */
   private boolean smaller(Piece p) {
     Sizes now = Sizes.of(made, p);
+    boolean drawn = p.origin().startsWith("cut-outs[");
     return Sizes.of(old, old.card().piece(p.id())).all().stream()
-        .anyMatch(o -> now.mm(o.word(), o.mm()) < measures.size(p.id(), o.word(), o.mm()) - EPS);
+        .filter(o -> !drawn || measures.has(p.id(), o.word()))
+        .anyMatch(
+            o -> now.mm(o.word(), o.mm()) < measures.size(p.id(), o.word(), o.mm()) - ROUND_MM);
   }
 
   /** Slits of a cut layer that must be longer for what goes through them. */

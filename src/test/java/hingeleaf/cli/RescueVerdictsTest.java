@@ -51,6 +51,7 @@ class RescueVerdictsTest {
         // still good
         "fair-winds|--measured far.width=149 --measured far.side.left=13|far: still good, 149 x",
         "fair-winds|--measured boat.width=57|boat: still good, 57 x",
+        "fair-winds|--measured gull.height=7|gull: still good, 23.66 x 7 mm",
         "fair-winds|--measured sea.width=122|sea: still good, 122 x 148 mm",
         "open-house|--measured left-leaf.width=29|left-leaf: still good, 29 x 84 mm",
         "open-house|--measured stay.width=39|stay: still good, 39 x 51 mm",
@@ -194,6 +195,25 @@ class RescueVerdictsTest {
       assertThat(s.err()).contains("--").hasLineCount(1);
     }
     assertThat(folder.resolve("new.yaml")).doesNotExist();
+  }
+
+  @Test
+  void sizesThatNoDrawingHas_areToldInOneSentence() {
+    // The gull is drawn 26 mm wide and 7.69 mm high; the opening of far is a circle.
+    Shell gull =
+        rescue("fair-winds.yaml", "--measured", "gull.width=26", "--measured", "gull.height=40");
+    assertThat(gull.code()).isEqualTo(Exit.USAGE);
+    assertThat(gull.err())
+        .contains("gull would be 26 x 7.69 mm as it is drawn, not 26 x 40 mm - measure again")
+        .hasLineCount(1);
+    Shell far =
+        rescue(
+            "fair-winds.yaml",
+            "--measured",
+            "far.aperture.width=90",
+            "--measured",
+            "far.aperture.height=92");
+    assertThat(far.err()).contains("far: its opening would be 90 x 90 mm").hasLineCount(1);
   }
 
   @ParameterizedTest(name = "{0}")
