@@ -12,8 +12,11 @@ final class Likeness {
   /** Below what any hand can tell. */
   private static final double SAME_MM = 1e-4;
 
-  /** A folded stay gives by so much; notches on edge do not: common practice, no source, mm. */
+  /** A folded stay gives by so much: common practice, no source, mm. */
   private static final double FOLD_BESIDE_MM = 1;
+
+  /** Half of what a notch is wider than its paper; more and it binds. */
+  private static final double NOTCH_BESIDE_MM = 0.1;
 
   private Likeness() {}
 
@@ -23,7 +26,7 @@ final class Likeness {
 
   /** Whether a stay made like one does the work of the other. */
   static boolean near(Piece a, Piece b) {
-    double mm = (a.scores().isEmpty() ? Stack.SAME_MM : FOLD_BESIDE_MM) + SAME_MM;
+    double mm = (a.scores().isEmpty() ? NOTCH_BESIDE_MM : FOLD_BESIDE_MM) + SAME_MM;
     return alike(a, b, mm) && points(a, b, mm);
   }
 

@@ -76,13 +76,7 @@ public final class Rescue {
   private Outcome run() {
     Resized resized = resized();
     Optional<Pack> made = pack(resized);
-    for (int round = 0; round < MOST_ROUNDS && made.isPresent(); round++) {
-      Optional<Problem> fault = fresh(made.get()).stream().findFirst();
-      boolean more =
-          fault.isPresent() ? mend(made.get(), fault.get()) : outgrown(resized, made.get());
-      if (!more) {
-        break;
-      }
+    for (int round = 0; round < MOST_ROUNDS && better(resized, made); round++) {
       resized = resized();
       made = pack(resized);
     }
@@ -95,6 +89,29 @@ public final class Rescue {
     }
     RescueReport report = new RescueReport(start, made.get(), measures, resized);
     return new Outcome.Done(report.rescued());
+  }
+
+  /** Whether something was changed that may help; false where all is well or nothing does. */
+  private boolean better(Resized resized, Optional<Pack> made) {
+    if (made.isEmpty()) {
+      return untold();
+    }
+    Optional<Problem> fault = fresh(made.get()).stream().findFirst();
+    return fault.isPresent() ? mend(made.get(), fault.get()) : outgrown(resized, made.get());
+  }
+
+  /** Whether a piece was found whose size no design can tell; it is then cut anew. */
+  private boolean untold() {
+    for (String name : measures.pieces().keySet().stream().sorted().toList()) {
+      Map<String, String> without = new TreeMap<>(recut);
+      boolean fresh = without.put(name, "") == null;
+      if (fresh && pack(Resized.of(start, measures, without, trimBack)).isPresent()) {
+        mended.clear();
+        recut.put(name, "no card can be made of such sizes");
+        return true;
+      }
+    }
+    return false;
   }
 
   private Resized resized() {

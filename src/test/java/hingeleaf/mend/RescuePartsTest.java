@@ -209,6 +209,16 @@ class RescuePartsTest {
   }
 
   @Test
+  void slotLockInThickerPaperThanItWasNotchedFor_isRecut() {
+    // Notches are 0.2 mm wider than the paper of 0.356 mm; 0.6 does not go in, 0.38 does.
+    Pack start = pack(STACK + "  - slot-lock: {name: stay, stock: white-300}\n");
+    Rescued thick = rescued(start, "white-300.thickness=0.6", "stay");
+    assertThat(row(thick, "stay").verdict()).isEqualTo(Rescued.Verdict.RECUT);
+    Rescued usual = rescued(start, "white-300.thickness=0.38", "stay");
+    assertThat(row(usual, "stay").verdict()).isEqualTo(Rescued.Verdict.STILL_GOOD);
+  }
+
+  @Test
   void narrowWindow_isStillGood_whileItReachesPastTheOpening() {
     // The opening is 3 1/4 wide; 3 1/2 laps it by 1/8 on both sides.
     Rescued r = rescued(supper(), "pane.width=3.5");

@@ -125,6 +125,16 @@ class RescueTest {
     assertThat(row(r, "near").words()).contains("under 6 mm holds badly");
   }
 
+  /** A design tells tabs up to 100 mm, and a card of 20 mm or more. */
+  @Test
+  void sizesThatNoDesignTells_areRecut() {
+    for (String measured : List.of("far.tab=101", "far.width=15", "far.side=0.5")) {
+      Rescued r = rescued(start(), List.of(measured));
+      assertThat(row(r, "far").verdict()).as(measured).isEqualTo(Rescued.Verdict.RECUT);
+      assertThat(r.text()).isEqualTo(start().inputs().design().tree().source().text());
+    }
+  }
+
   @Test
   void sidesTooUnlike_areRecut() {
     // atan(8 / 150) = 3.05 degrees
