@@ -5,14 +5,11 @@ import hingeleaf.finding.Problem;
 import hingeleaf.pack.GoodToKnow;
 import hingeleaf.paper.json.PackJson;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Tells what is wrong with a design, without making anything. */
@@ -22,22 +19,20 @@ import picocli.CommandLine.Spec;
     description = "Tell what is wrong with a design, or doubtful, or good to know.",
     footer = {"", "Example: hingeleaf check card.yaml"})
 final class CheckCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "DESIGN", description = "a design file (YAML)")
-  private Path design = Path.of("");
+  @Mixin private DesignFile design = new DesignFile();
 
   @Mixin private Common common = new Common();
 
-  @Option(names = "--json", description = "answer as JSON")
-  private boolean json;
+  @Mixin private JsonAnswer json = new JsonAnswer();
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
-    Common.Loaded loaded = common.load(design, false);
+    Common.Loaded loaded = common.load(design.path(), false);
     List<Problem> problems = loaded.pack() == null ? loaded.problems() : loaded.pack().problems();
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (json.wanted()) {
       out.println(PackJson.problems(problems));
     } else {
       out.print(Telling.lines(problems));

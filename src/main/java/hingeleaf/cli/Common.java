@@ -131,11 +131,25 @@ final class Common {
     if (bench == null) {
       return written == Unit.IN ? BuiltInBench.inches() : BuiltInBench.metric();
     }
+    return BenchReader.bench(document(bench));
+  }
+
+  private static BenchDocument document(Path bench) {
     BenchDocument.Outcome outcome = BenchDocument.read(bench.toString(), InputFile.read(bench));
     if (outcome instanceof BenchDocument.Outcome.Wrong w) {
       throw new DoorException(Exit.CONTENT, Telling.lines(w.problems()).strip());
     }
-    return BenchReader.bench(((BenchDocument.Outcome.Right) outcome).document());
+    return ((BenchDocument.Outcome.Right) outcome).document();
+  }
+
+  /** The bench file that was named; empty for the built-in bench. */
+  Optional<Path> benchFile() {
+    return Optional.ofNullable(bench);
+  }
+
+  /** The same, read. */
+  Optional<BenchDocument> benchDocument() {
+    return benchFile().map(Common::document);
   }
 
   /** The bytes of every drawing that the design names; those that are not there are told later. */

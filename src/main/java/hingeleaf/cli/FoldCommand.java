@@ -12,7 +12,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -31,8 +30,7 @@ final class FoldCommand implements Callable<Integer> {
 
   @Mixin private Common common = new Common();
 
-  @Option(names = "--json", description = "answer as JSON")
-  private boolean json;
+  @Mixin private JsonAnswer json = new JsonAnswer();
 
   private final Terminal terminal;
 
@@ -45,7 +43,7 @@ final class FoldCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (MechanismSniff.looksLikeOne(file)) {
-      return FoldFile.run(file, json, terminal.out(), terminal.err());
+      return FoldFile.run(file, json.wanted(), terminal.out(), terminal.err());
     }
     Common.Loaded loaded = common.load(file, false);
     Pack pack = loaded.pack();
@@ -56,7 +54,7 @@ final class FoldCommand implements Callable<Integer> {
       return Exit.CONTENT;
     }
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (json.wanted()) {
       out.println(PackJson.flats(pack.flats()));
     } else {
       tell(pack, out);

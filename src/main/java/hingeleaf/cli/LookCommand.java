@@ -20,7 +20,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Draws the card as it looks, standing or on its way flat. */
@@ -37,8 +36,7 @@ final class LookCommand implements Callable<Integer> {
   private static final int PIXELS = 1600;
   private static final int STEPS = 100;
 
-  @Parameters(paramLabel = "DESIGN", description = "a design file (YAML)")
-  private Path design = Path.of("");
+  @Mixin private DesignFile design = new DesignFile();
 
   @Mixin private Common common = new Common();
 
@@ -71,7 +69,7 @@ final class LookCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Common.Loaded loaded = common.load(design, false);
+    Common.Loaded loaded = common.load(design.path(), false);
     Pack pack = loaded.pack();
     if (pack == null || pack.blocked()) {
       throw new DoorException(

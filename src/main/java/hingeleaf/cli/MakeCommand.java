@@ -17,7 +17,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Makes the pack of a design. */
@@ -32,8 +31,7 @@ import picocli.CommandLine.Spec;
       "Example: hingeleaf make card.yaml --out pack"
     })
 final class MakeCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "DESIGN", description = "a design file (YAML)")
-  private Path design = Path.of("");
+  @Mixin private DesignFile design = new DesignFile();
 
   @Mixin private Common common = new Common();
 
@@ -65,7 +63,7 @@ final class MakeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Common.Loaded loaded = common.load(design, mirrored, wants -> wants.teaching(taught()));
+    Common.Loaded loaded = common.load(design.path(), mirrored, wants -> wants.teaching(taught()));
     PrintWriter err = spec.commandLine().getErr();
     Pack pack = loaded.pack();
     CompletableFuture<Map<String, byte[]>> made = begun(pack, loaded);
@@ -75,7 +73,7 @@ final class MakeCommand implements Callable<Integer> {
       Common.talk(err, design + ": nothing was made: " + Telling.count(problems));
       return Exit.CONTENT;
     }
-    Path folder = out == null ? besides(design) : out;
+    Path folder = out == null ? besides(design.path()) : out;
     Map<String, byte[]> files = finished(made);
     OutputFolder.write(folder, files);
     if (json) {

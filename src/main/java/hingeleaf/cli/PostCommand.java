@@ -11,14 +11,11 @@ import hingeleaf.post.Decision;
 import hingeleaf.post.PostWords;
 import hingeleaf.post.Wrap;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Tells how a card is posted. */
@@ -28,19 +25,17 @@ import picocli.CommandLine.Spec;
     description = "Tell what a card weighs, its envelope, and as what it is posted.",
     footer = {"", "Example: hingeleaf post card.yaml --bench bench.yaml"})
 final class PostCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "DESIGN", description = "a design file (YAML)")
-  private Path design = Path.of("");
+  @Mixin private DesignFile design = new DesignFile();
 
   @Mixin private Common common = new Common();
 
-  @Option(names = "--json", description = "answer as JSON")
-  private boolean json;
+  @Mixin private JsonAnswer json = new JsonAnswer();
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
-    Common.Loaded loaded = common.load(design, false);
+    Common.Loaded loaded = common.load(design.path(), false);
     Pack pack = loaded.pack();
     if (pack == null || pack.blocked()) {
       Common.talk(
@@ -49,7 +44,7 @@ final class PostCommand implements Callable<Integer> {
       return Exit.CONTENT;
     }
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (json.wanted()) {
       out.print(PackJson.post(pack));
     } else {
       pack.posting().offers().forEach(o -> tell(pack, o, out));

@@ -9,13 +9,11 @@ import hingeleaf.price.Money;
 import hingeleaf.price.Quote;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Tells what cards cost and what they might be sold for. */
@@ -32,8 +30,7 @@ import picocli.CommandLine.Spec;
 final class PriceCommand implements Callable<Integer> {
   private static final BigDecimal MOST_SPOILAGE = new BigDecimal(100);
 
-  @Parameters(paramLabel = "DESIGN", description = "a design file (YAML)")
-  private Path design = Path.of("");
+  @Mixin private DesignFile design = new DesignFile();
 
   @Mixin private Common common = new Common();
 
@@ -75,14 +72,13 @@ final class PriceCommand implements Callable<Integer> {
       description = "cards in a hundred that go wrong; 5 where left out")
   private BigDecimal spoilage = new BigDecimal(5);
 
-  @Option(names = "--json", description = "answer as JSON")
-  private boolean json;
+  @Mixin private JsonAnswer json = new JsonAnswer();
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
-    Common.Loaded loaded = common.load(design, wants -> wants.with(told()));
+    Common.Loaded loaded = common.load(design.path(), wants -> wants.with(told()));
     Pack pack = loaded.pack();
     if (pack == null || pack.blocked()) {
       Common.talk(
@@ -91,7 +87,7 @@ final class PriceCommand implements Callable<Integer> {
       return Exit.CONTENT;
     }
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (json.wanted()) {
       out.print(PackJson.price(pack));
     } else {
       tell(pack.price(), out);

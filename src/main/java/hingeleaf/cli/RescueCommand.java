@@ -1,19 +1,18 @@
 package hingeleaf.cli;
 
-import hingeleaf.measure.MakerUnits;
 import hingeleaf.mend.MeasureReader;
+import hingeleaf.mend.MeasuredBench;
 import hingeleaf.mend.Measures;
 import hingeleaf.mend.Rescue;
 import hingeleaf.mend.Rescued;
 import hingeleaf.pack.Pack;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +20,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Tells what can be done with pieces that came out otherwise than designed. */
@@ -31,16 +29,20 @@ import picocli.CommandLine.Spec;
     description = "Save a card some of whose pieces came out otherwise: tell what is still good.",
     footer = {
       "",
-      "Measured sizes: PIECE.width, .height (its finished panel), .side.left, .side.right,",
-      ".tab.left, .tab.right (.bottom and .top where sides stand there), .piece.width,",
-      ".piece.height (the whole piece, flat), .aperture; PAPER.thickness; die.NAME.cut.",
+      "Measured sizes, each as NAME.SIZE:",
+      "  a frame: width, height (its finished panel), aperture, side.left,",
+      "    side.right, tab.left, tab.right (bottom and top where sides stand",
+      "    there), piece.width, piece.height (the whole piece, flat);",
+      "  a leaf: width, height, handle; a stay: its keys in the design, such",
+      "    as width, tongue, tab; a window, mat or cut-out: width, height;",
+      "  a paper: thickness; a die, as die.NAME: cut. These two go into a bench",
+      "    file of its own, which --bench then takes.",
       "What you do not measure is taken as designed.",
-      "Example: hingeleaf rescue card.yaml --measured far.width=149 --measured far.side.left=13"
-          + " --out rescued.yaml"
+      "Example: hingeleaf rescue card.yaml --measured far.width=149 \\",
+      "           --measured far.side.left=13 --out rescued.yaml"
     })
 final class RescueCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "DESIGN", description = "a design file (YAML)")
-  private Path design = Path.of("");
+  @Mixin private DesignFile design = new DesignFile();
 
   @Mixin private Common common = new Common();
 
@@ -63,49 +65,82 @@ final class RescueCommand implements Callable<Integer> {
       description = "write the card as it becomes as a new design")
   private @Nullable Path out;
 
-  @Option(names = "--json", description = "answer as JSON")
-  private boolean json;
+  @Option(
+      names = "--bench-out",
+      paramLabel = "FILE",
+      description =
+          "write the bench as measured; beside NEW.yaml, as NEW-bench.yaml, where left out")
+  private @Nullable Path benchOut;
+
+  @Mixin private JsonAnswer json = new JsonAnswer();
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
-    Path target = out;
-    if (target != null && same(target, design)) {
-      throw new DoorException(
-          Exit.USAGE, "--out " + target + " would replace the design itself; give another name");
-    }
+    RescueFiles files = new RescueFiles(design.path(), out, benchOut);
+    files.check(common.benchFile());
     Pack pack = start();
-    Rescued rescued = rescued(pack, measures(pack));
-    if (target != null) {
-      OutputFile.write(target, rescued.text().getBytes(StandardCharsets.UTF_8));
-    }
+    Measures measures = measures(pack);
+    Optional<Path> bench = files.bench(measures);
+    Rescued rescued = rescued(pack, measures);
+    String benchText = benchText(rescued, measures);
+    files.write(rescued, bench, benchText);
     PrintWriter print = spec.commandLine().getOut();
-    if (json) {
-      print.print(RescueJson.text(rescued));
+    if (json.wanted()) {
+      print.print(RescueJson.text(rescued, benchText));
     } else {
-      tell(rescued, print);
-      print.println(
-          target == null
-              ? "Add --out NEW.yaml to write it as a new design."
-              : target + " is the new design" + drawings(pack, target) + ".");
+      RescueWords.tell(rescued, bench, print);
+      print.println(written(pack, bench));
     }
     print.flush();
     return ends(rescued);
+  }
+
+  /** Text of the bench file as measured; empty where nothing of it was. */
+  private String benchText(Rescued rescued, Measures measures) {
+    if (!MeasuredBench.needed(measures)) {
+      return "";
+    }
+    Pack made = rescued.pack();
+    MeasuredBench.Outcome outcome =
+        MeasuredBench.of(
+            common.benchDocument(), made.inputs().bench(), measures, made.inputs().design().unit());
+    if (outcome instanceof MeasuredBench.Outcome.Refused r) {
+      throw new DoorException(Exit.CONTENT, "--bench: " + r.reason());
+    }
+    return ((MeasuredBench.Outcome.Written) outcome).text();
+  }
+
+  private String written(Pack pack, Optional<Path> bench) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        out == null
+            ? "Add --out NEW.yaml to write it as a new design."
+            : out + " is the new design" + drawings(pack, out) + ".");
+    bench.ifPresent(
+        b ->
+            lines.add(
+                b
+                    + " is the bench as measured; name it with --bench from now on: hingeleaf check "
+                    + (out == null ? design : out)
+                    + " --bench "
+                    + b));
+    return String.join(System.lineSeparator(), lines);
   }
 
   /** A design looks for its drawings beside itself. */
   private String drawings(Pack pack, Path target) {
     Collection<String> names = pack.inputs().design().drawings();
     Path there = target.toAbsolutePath().getParent();
-    boolean beside = Objects.equals(there, design.toAbsolutePath().getParent());
+    boolean beside = Objects.equals(there, design.path().toAbsolutePath().getParent());
     return names.isEmpty() || beside
         ? ""
         : "; put its drawings beside it: " + String.join(", ", names);
   }
 
   private Pack start() {
-    Common.Loaded loaded = common.load(design, false);
+    Common.Loaded loaded = common.load(design.path(), false);
     Pack pack = loaded.pack();
     if (pack == null || pack.blocked()) {
       String lines = Telling.lines(pack == null ? loaded.problems() : pack.problems());
@@ -156,66 +191,5 @@ final class RescueCommand implements Callable<Integer> {
       return Exit.CONTENT;
     }
     return Exit.FINE;
-  }
-
-  private static boolean same(Path a, Path b) {
-    try {
-      return Files.exists(a) && Files.exists(b) && Files.isSameFile(a, b);
-    } catch (IOException e) {
-      throw new DoorException(Exit.FILES, a + " cannot be read: " + e.getMessage());
-    }
-  }
-
-  private static void tell(Rescued rescued, PrintWriter out) {
-    MakerUnits units = rescued.pack().inputs().wants().units();
-    for (Rescued.Row r : rescued.rows()) {
-      out.println(r.piece() + ": " + r.verdict().words() + sizes(r, units));
-    }
-    out.println();
-    paragraph("In sight", rescued.sight(), "nothing changes", out);
-    paragraph("In the post", rescued.post(), "nothing changes", out);
-    rescued.bench().forEach(b -> out.println("In the bench file: " + b + "."));
-    if (!rescued.gone().isEmpty()) {
-      out.println("No longer found:");
-      out.print(Telling.lines(rescued.gone()));
-    }
-    if (!rescued.appeared().isEmpty()) {
-      out.println("Newly found:");
-      out.print(Telling.lines(rescued.appeared()));
-    }
-  }
-
-  private static void paragraph(
-      String title, List<String> sentences, String none, PrintWriter out) {
-    out.println(title + ": " + (sentences.isEmpty() ? none : String.join("; ", sentences)) + ".");
-  }
-
-  private static String sizes(Rescued.Row r, MakerUnits units) {
-    boolean cuts =
-        r.verdict() != Rescued.Verdict.AS_DESIGNED && r.verdict() != Rescued.Verdict.STILL_GOOD;
-    String scores = r.scores().stream().map(s -> bare(units, s)).collect(Collectors.joining(", "));
-    return ", "
-        + bare(units, r.width())
-        + " x "
-        + exact(units, r.height())
-        + (cuts && !scores.isEmpty()
-            ? " (flat "
-                + bare(units, r.flatWidth())
-                + " x "
-                + exact(units, r.flatHeight())
-                + ", scores at "
-                + scores
-                + ")"
-            : "")
-        + (r.words().isEmpty() ? "" : " - " + r.words());
-  }
-
-  private static String exact(MakerUnits units, double mm) {
-    return units.exact(mm) ? units.text(mm) : units.fine(mm);
-  }
-
-  private static String bare(MakerUnits units, double mm) {
-    String text = exact(units, mm);
-    return text.substring(0, text.lastIndexOf(' '));
   }
 }

@@ -18,7 +18,10 @@ final class RescueJson {
 
   private RescueJson() {}
 
-  static String text(Rescued rescued) {
+  /**
+   * @param benchText of the bench file as measured; empty where nothing of it was
+   */
+  static String text(Rescued rescued, String benchText) {
     StringWriter text = new StringWriter();
     try (JsonGenerator g = FACTORY.createGenerator(ObjectWriteContext.empty(), text)) {
       g.writeStartObject();
@@ -32,6 +35,9 @@ final class RescueJson {
       problems(g, "appeared", rescued.appeared());
       problems(g, "gone", rescued.gone());
       g.writeStringProperty("design", rescued.text());
+      if (!benchText.isEmpty()) {
+        g.writeStringProperty("benchFile", benchText);
+      }
       g.writeEndObject();
     }
     return text.append('\n').toString();

@@ -90,7 +90,11 @@ public final class Attachments {
           on().required().example("near"),
           stock().example("acetate"),
           FormField.length("overlap", Range.from(1, 100), "how far it reaches past the opening")
-              .usually("5 mm", "3/16 in"));
+              .usually("5 mm", "3/16 in"),
+          FormField.length(
+              "width", Range.positive(LARGEST), "left out: the opening's and its overlap"),
+          FormField.length(
+              "height", Range.positive(LARGEST), "left out: the opening's and its overlap"));
 
   /** Where the sender writes. */
   public static final Form MESSAGE =

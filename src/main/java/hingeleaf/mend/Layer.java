@@ -3,6 +3,7 @@ package hingeleaf.mend;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Score;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The sizes of one layer of a stack across and along its sides, as they are or shall be, mm.
@@ -21,6 +22,18 @@ record Layer(
     List<Double> sides,
     List<Double> tabs,
     List<Double> setIn) {
+  /** Names of the scores of sides and tabs, left and right or bottom and top. */
+  private static final Set<String> OWN =
+      Set.of(
+          "tab-left",
+          "side-left",
+          "side-right",
+          "tab-right",
+          "tab-bottom",
+          "side-bottom",
+          "side-top",
+          "tab-top");
+
   Layer {
     sides = List.copyOf(sides);
     tabs = List.copyOf(tabs);
@@ -35,10 +48,16 @@ record Layer(
   static Layer of(Piece p, boolean upright, List<Double> setIn) {
     double across = upright ? p.width() : p.height();
     double along = upright ? p.height() : p.width();
-    if (p.scores().size() != 4) {
+    // a door cut into the panel brings a score of its own
+    double[] u =
+        p.scores().stream()
+            .filter(s -> OWN.contains(s.name()))
+            .mapToDouble(s -> at(s, upright))
+            .sorted()
+            .toArray();
+    if (u.length != OWN.size() / 2) {
       return new Layer(p.name(), across, along, List.of(), List.of(), setIn);
     }
-    double[] u = p.scores().stream().mapToDouble(s -> at(s, upright)).sorted().toArray();
     return new Layer(
         p.name(),
         u[2] - u[1],

@@ -1,6 +1,8 @@
 package hingeleaf.mend;
 
 import hingeleaf.card.Piece;
+import hingeleaf.design.Values;
+import hingeleaf.geom.Box;
 import hingeleaf.measure.Length;
 import hingeleaf.measure.NearestWord;
 import hingeleaf.measure.Reading;
@@ -9,10 +11,12 @@ import hingeleaf.pack.Pack;
 import hingeleaf.stock.Die;
 import hingeleaf.stock.Stock;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -30,6 +34,7 @@ public final class MeasureReader {
   private final Map<String, Map<String, Double>> pieces = new LinkedHashMap<>();
   private final Map<String, Double> papers = new LinkedHashMap<>();
   private final Map<String, Measures.Die> dies = new LinkedHashMap<>();
+  private final Map<String, Double> cuts = new LinkedHashMap<>();
 
   /** What came of reading. */
   public sealed interface Outcome {
@@ -82,14 +87,17 @@ public final class MeasureReader {
       one(one);
     }
     for (String name : pieces.keySet()) {
-      if (!cutNames.isEmpty() && !cut.contains(name)) {
+      String piece = piece(name);
+      if (!cutNames.isEmpty() && !cut.contains(piece)) {
         throw new Fault(
             "--measured: "
                 + name
-                + " is measured, but --cut does not name it - what is not cut yet has no measures;"
-                + " add it to --cut, or leave its measures out");
+                + " is measured, but --cut does not name "
+                + (piece.equals(name) ? "it" : piece + ", into which it is cut")
+                + " - what is not cut yet has no measures; add it to --cut, or leave its measures"
+                + " out");
       }
-      cut.add(name);
+      cut.add(piece);
     }
     if (pieces.isEmpty() && papers.isEmpty() && dies.isEmpty()) {
       throw new Fault("nothing was measured - say what, such as --measured far.width=149");
@@ -104,6 +112,24 @@ public final class MeasureReader {
     return pack.card().pieces().stream().map(Piece::id).toList();
   }
 
+  /** All that has measures: pieces, and doors that are cut into one. */
+  private List<String> parts() {
+    List<String> all = new ArrayList<>(pieceNames());
+    Sizes.cutIn(pack).forEach(v -> all.add(v.text("name")));
+    return all;
+  }
+
+  private Optional<Values> cutIn(String name) {
+    return pieceNames().contains(name)
+        ? Optional.empty()
+        : Sizes.cutIn(pack).stream().filter(v -> v.text("name").equals(name)).findFirst();
+  }
+
+  /** The piece that a part is, or is cut into. */
+  private String piece(String name) {
+    return cutIn(name).map(v -> Sizes.host(pack, v)).orElse(name);
+  }
+
   private void one(String text) throws Fault {
     String at = "--measured " + text + ": ";
     int equals = text.indexOf('=');
@@ -114,14 +140,14 @@ public final class MeasureReader {
     String name = text.substring(0, dot).strip();
     String word = text.substring(dot + 1, equals).strip();
     String value = text.substring(equals + 1);
-    if (pieceNames().contains(name)) {
+    if (parts().contains(name)) {
       piece(at, name, word, value);
     } else if (name.equals(DIE)) {
       die(at, word, value);
     } else if (pack.inputs().bench().paper(name).isPresent()) {
       thickness(at, name, word, value);
     } else {
-      List<String> known = new ArrayList<>(pieceNames());
+      List<String> known = new ArrayList<>(parts());
       pack.inputs().bench().papers().stream().map(Stock::name).forEach(known::add);
       known.add(DIE);
       throw new Fault(at + "there is no piece or paper `" + name + "`" + nearest(name, known));
@@ -181,8 +207,15 @@ public final class MeasureReader {
     }
     double mm = length(at, value, LARGEST_MM);
     Measures.Die was = dies.getOrDefault(name, new Measures.Die(die.cutWidth(), die.cutHeight()));
-    boolean wide = !word.equals("cut.height");
-    boolean high = !word.equals("cut.width");
+    boolean round = die.shape() == Die.Shape.CIRCLE;
+    boolean wide = round || !word.equals("cut.height");
+    boolean high = round || !word.equals("cut.width");
+    if (wide) {
+      same(at, cuts.put(name + ".width", mm), mm);
+    }
+    if (high) {
+      same(at, cuts.put(name + ".height", mm), mm);
+    }
     dies.put(name, new Measures.Die(wide ? mm : was.width(), high ? mm : was.height()));
   }
 
@@ -201,10 +234,33 @@ public final class MeasureReader {
       throw new Fault(at + name + " has no measure `" + word + "`" + nearest(word, words));
     }
     double mm = length(at, value, LARGEST_MM);
+    fits(at, name, mm);
     Map<String, Double> sizes = pieces.computeIfAbsent(name, n -> new LinkedHashMap<>());
     for (String w : written) {
       same(at, sizes.put(w, mm), mm);
     }
+  }
+
+  /** Nothing longer can be cut from the paper: longest side of the largest sheet. */
+  private void fits(String at, String name, double mm) throws Fault {
+    Stock stock = pack.card().piece(piece(name)).stock();
+    Optional<Stock.Sheet> largest =
+        stock.sheets().stream().max(Comparator.comparingDouble(MeasureReader::longest));
+    if (largest.isPresent() && mm > longest(largest.get()) + Stack.SAME_MM) {
+      throw new Fault(
+          at
+              + "no sheet of "
+              + stock.name()
+              + " is so long; the largest, "
+              + largest.get().name()
+              + ", is "
+              + Said.size(pack, largest.get().width(), largest.get().height())
+              + " - measure again");
+    }
+  }
+
+  private static double longest(Stock.Sheet sheet) {
+    return Math.max(sheet.width(), sheet.height());
   }
 
   private static boolean paired(String word) {
@@ -221,8 +277,16 @@ public final class MeasureReader {
 
   /** What can be measured of a piece. */
   private List<String> words(String name) {
-    List<String> words = new ArrayList<>(List.of("width", "height"));
+    Optional<Values> door = cutIn(name);
+    if (door.isPresent()) {
+      return Sizes.of(door.get()).all().stream().map(Sizes.One::word).toList();
+    }
     Piece p = pack.card().piece(name);
+    Sizes sizes = Sizes.of(pack, p);
+    if (sizes.hung()) {
+      return sizes.all().stream().map(Sizes.One::word).toList();
+    }
+    List<String> words = new ArrayList<>(List.of("width", "height"));
     if (Stack.frame(pack, name)) {
       for (String part : List.of("side", "tab")) {
         words.add(part + "." + first());
@@ -249,6 +313,43 @@ public final class MeasureReader {
     if (sizes.containsKey("piece." + across)) {
       rest(name, across, sizes.getOrDefault("piece." + across, 0.0));
     }
+    if (Stack.frame(pack, name)) {
+      fits("--measured: " + name + ", flat: ", name, flat(name));
+    }
+    if (cutIn(name).isEmpty()) {
+      inProportion(pack.card().piece(name), sizes);
+    }
+  }
+
+  /** A drawing, a circle or a square is as high as its width makes it. */
+  private void inProportion(Piece p, Map<String, Double> sizes) throws Fault {
+    boolean layer = Stack.layer(pack, p.id());
+    String path = layer ? Stack.path(pack, p.id()) + ".aperture" : p.origin() + ".outline";
+    boolean one =
+        List.of(".svg", ".circle", ".square").stream()
+            .anyMatch(k -> pack.inputs().design().tree().find(path + k).isPresent());
+    if (!one || layer && p.apertures().size() != 1) {
+      return;
+    }
+    Box box = layer ? p.apertures().get(0).box() : p.box();
+    String word = layer ? "aperture." : "";
+    Double wide = sizes.get(word + "width");
+    Double high = sizes.get(word + "height");
+    if (wide == null || high == null) {
+      return;
+    }
+    double fits = wide * box.height() / box.width();
+    if (Math.abs(high - fits) > Stack.SAME_MM) {
+      throw new Fault(
+          "--measured: "
+              + p.id()
+              + (layer ? ": its opening" : "")
+              + " would be "
+              + Said.size(pack, wide, fits)
+              + " as it is drawn, not "
+              + Said.size(pack, wide, high)
+              + " - measure again");
+    }
   }
 
   private void agree(String name, double one, double other) throws Fault {
@@ -264,19 +365,27 @@ public final class MeasureReader {
     }
   }
 
-  private void rest(String name, String across, double whole) throws Fault {
+  private double flat(String name) {
+    return across(name).values().stream().mapToDouble(v -> v).sum();
+  }
+
+  /** Tab, side, panel, side and tab of a frame, measured or else as designed. */
+  private Map<String, Double> across(String name) {
     Layer designed = Stack.layer(pack.card().piece(name), upright);
     Map<String, Double> known = new LinkedHashMap<>();
     known.put("tab." + first(), designed.tabs().get(0));
     known.put("side." + first(), designed.sides().get(0));
-    known.put(across, designed.across());
+    known.put(upright ? "width" : "height", designed.across());
     known.put("side." + second(), designed.sides().get(1));
     known.put("tab." + second(), designed.tabs().get(1));
     Map<String, Double> sizes = pieces.getOrDefault(name, Map.of());
-    known.putAll(
-        sizes.entrySet().stream()
-            .filter(e -> known.containsKey(e.getKey()))
-            .collect(java.util.stream.Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
+    known.replaceAll((word, mm) -> sizes.getOrDefault(word, mm));
+    return known;
+  }
+
+  private void rest(String name, String across, double whole) throws Fault {
+    Map<String, Double> known = across(name);
+    Map<String, Double> sizes = pieces.getOrDefault(name, Map.of());
     double sum = known.values().stream().mapToDouble(v -> v).sum();
     if (Math.abs(sum - whole) <= Stack.SAME_MM) {
       return;

@@ -1,7 +1,9 @@
 package hingeleaf.mend;
 
+import hingeleaf.card.Piece;
 import hingeleaf.design.Change;
 import hingeleaf.design.DesignDocument;
+import hingeleaf.design.Values;
 import hingeleaf.finding.Level;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
@@ -10,11 +12,13 @@ import hingeleaf.stock.Bench;
 import hingeleaf.stock.Die;
 import hingeleaf.stock.Stock;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -26,7 +30,9 @@ import java.util.stream.Collectors;
  * mended on pieces that are not cut; where nothing mends it, the cut piece concerned is cut anew.
  */
 public final class Rescue {
-  private static final int MOST_ROUNDS = 10;
+  private static final int MOST_ROUNDS = 16;
+
+  private static final double EPS = 1e-6;
 
   /** Sizes that we choose stand on half millimetres. */
   private static final double MARK_MM = 0.5;
@@ -39,7 +45,9 @@ public final class Rescue {
   private final Bench bench;
   private final Set<String> known;
   private final Map<String, String> recut = new TreeMap<>();
+  private final Set<String> trimBack = new TreeSet<>();
   private final List<Change> mended = new ArrayList<>();
+  private final Leeway leeway;
 
   /** What came of it. */
   public sealed interface Outcome {
@@ -54,6 +62,7 @@ public final class Rescue {
     this.start = start;
     this.measures = measures;
     this.bench = bench();
+    this.leeway = new Leeway(start, measures, recut);
     this.known = graves(start).stream().map(Rescue::key).collect(Collectors.toSet());
   }
 
@@ -67,11 +76,7 @@ public final class Rescue {
   private Outcome run() {
     Resized resized = resized();
     Optional<Pack> made = pack(resized);
-    for (int round = 0; round < MOST_ROUNDS && made.isPresent(); round++) {
-      Optional<Problem> fault = fresh(made.get()).stream().findFirst();
-      if (fault.isEmpty() || !mend(made.get(), fault.get())) {
-        break;
-      }
+    for (int round = 0; round < MOST_ROUNDS && better(resized, made); round++) {
       resized = resized();
       made = pack(resized);
     }
@@ -86,8 +91,31 @@ public final class Rescue {
     return new Outcome.Done(report.rescued());
   }
 
+  /** Whether something was changed that may help; false where all is well or nothing does. */
+  private boolean better(Resized resized, Optional<Pack> made) {
+    if (made.isEmpty()) {
+      return untold();
+    }
+    Optional<Problem> fault = fresh(made.get()).stream().findFirst();
+    return fault.isPresent() ? mend(made.get(), fault.get()) : outgrown(resized, made.get());
+  }
+
+  /** Whether a piece was found whose size no design can tell; it is then cut anew. */
+  private boolean untold() {
+    for (String name : measures.pieces().keySet().stream().sorted().toList()) {
+      Map<String, String> without = new TreeMap<>(recut);
+      boolean fresh = without.put(name, "") == null;
+      if (fresh && pack(Resized.of(start, measures, without, trimBack)).isPresent()) {
+        mended.clear();
+        recut.put(name, "no card can be made of such sizes");
+        return true;
+      }
+    }
+    return false;
+  }
+
   private Resized resized() {
-    return Resized.of(start, measures, recut);
+    return Resized.of(start, measures, recut, trimBack);
   }
 
   private Optional<Pack> pack(Resized resized) {
@@ -121,24 +149,90 @@ public final class Rescue {
   /** Whether something was changed: what is not cut, or a cut piece given up. */
   private boolean mend(Pack pack, Problem fault) {
     List<Mend> tried = new ArrayList<>(narrowerTabs(pack, fault));
-    tried.addAll(Mends.of(pack, fault));
+    List<Mend> others = new ArrayList<>(Mends.of(pack, fault));
+    others.sort(Comparator.comparingInt(leeway::effort));
+    tried.addAll(others);
     for (Mend mend : tried) {
-      if (mend.changes().stream().allMatch(this::free)) {
+      if (leeway.free(mend)) {
         mended.addAll(mend.changes());
         return true;
       }
     }
-    for (String name : measures.cut()) {
-      boolean cause =
-          Stack.layer(start, name)
-              && (fault.part().equals(name)
-                  || fault.origin().startsWith(Stack.path(start, name) + "."));
-      if (cause && recut.putIfAbsent(name, fault.message()) == null) {
-        mended.clear();
+    List<String> names = measures.cut().stream().sorted().toList();
+    for (String name : names) {
+      if (concerns(fault, name) && giveUp(name, fault.message())) {
         return true;
       }
     }
+    for (String name : names) {
+      if (helps(name, fault)) {
+        return giveUp(name, fault.message());
+      }
+    }
     return false;
+  }
+
+  private boolean concerns(Problem fault, String name) {
+    return concerns(fault, name, leeway.path(name))
+        || doors(name).stream().anyMatch(v -> concerns(fault, v.text("name"), v.path()));
+  }
+
+  /** Those that are cut into a piece. */
+  private List<Values> doors(String piece) {
+    return Sizes.cutIn(start).stream().filter(v -> Sizes.host(start, v).equals(piece)).toList();
+  }
+
+  private static boolean concerns(Problem fault, String name, String path) {
+    return fault.part().equals(name)
+        || fault.origin().equals(path)
+        || fault.origin().startsWith(path + ".")
+        || fault.wants().stream().anyMatch(w -> w.parameter().startsWith(path + "."));
+  }
+
+  /** Trims a cut part to what was designed where it is larger, or else cuts the piece anew. */
+  private boolean giveUp(String name, String why) {
+    boolean given =
+        larger(name) && !recut.containsKey(name) && trimBack.add(name)
+            || recut.putIfAbsent(name, why) == null;
+    if (given) {
+      mended.clear();
+    }
+    return given;
+  }
+
+  private boolean larger(String name) {
+    return Sizes.of(start, start.card().piece(name)).all().stream()
+        .anyMatch(o -> measures.size(name, o.word(), o.mm()) > o.mm() + EPS);
+  }
+
+  /** Whether a fault that nobody is named in goes with a piece that came out otherwise. */
+  private boolean helps(String name, Problem fault) {
+    boolean measured =
+        measures.pieces().containsKey(name)
+            || doors(name).stream().anyMatch(v -> measures.pieces().containsKey(v.text("name")));
+    if (recut.containsKey(name) || !measured) {
+      return false;
+    }
+    Map<String, String> without = new TreeMap<>(recut);
+    without.put(name, fault.message());
+    return pack(Resized.of(start, measures, without, trimBack))
+        .filter(p -> fresh(p).stream().noneMatch(x -> key(x).equals(key(fault))))
+        .isPresent();
+  }
+
+  /** Whether a cut stay was found that the card has outgrown; it is then cut anew. */
+  private boolean outgrown(Resized resized, Pack pack) {
+    boolean found = false;
+    for (Piece p : start.card().pieces()) {
+      boolean stays = measures.cut().contains(p.id()) && !resized.recut().containsKey(p.id());
+      if (stays
+          && Sizes.of(start, p).hung()
+          && !Likeness.near(AsCut.of(start, pack, p.id()), pack.card().piece(p.id()))) {
+        recut.put(p.id(), "its folds or notches no longer fit the depth of the card");
+        found = true;
+      }
+    }
+    return found;
   }
 
   /** Where tabs are too wide, those of one frame can be narrower; a cut one is trimmed there. */
@@ -163,45 +257,6 @@ public final class Rescue {
       }
     }
     return cures;
-  }
-
-  /** Whether a change leaves all cut pieces as they are: gluing and foam are always free. */
-  private boolean free(Change change) {
-    if (!(change instanceof Change.Put put)) {
-      return false;
-    }
-    // a tab is only ever made narrower here, and that can be trimmed
-    if (put.path().endsWith(".tab-widths")
-        || put.path().endsWith(".set-in")
-        || put.path().endsWith(".raised-by")) {
-      return true;
-    }
-    for (String name : measures.cut()) {
-      if (recut.containsKey(name)) {
-        continue;
-      }
-      String path = Stack.layer(start, name) ? Stack.path(start, name) : origin(name);
-      boolean placed = put.path().startsWith(path + ".at");
-      if (put.path().startsWith(path + ".") && !placed && !smaller(path, put)) {
-        return false;
-      }
-      String base = Stack.basePath(start);
-      boolean common = put.path().startsWith(base) && !put.path().startsWith(base + ".frames[");
-      if (Stack.layer(start, name) && common) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** A cut mat can still be trimmed. */
-  private static boolean smaller(String path, Change.Put put) {
-    return path.startsWith("mats[")
-        && (put.path().endsWith(".width") || put.path().endsWith(".height"));
-  }
-
-  private String origin(String piece) {
-    return start.card().piece(piece).origin();
   }
 
   private Bench bench() {

@@ -2,8 +2,12 @@ package hingeleaf.mend;
 
 import hingeleaf.card.Piece;
 import hingeleaf.card.Rest;
+import hingeleaf.card.Score;
+import hingeleaf.design.Values;
 import hingeleaf.finding.Problem;
 import hingeleaf.fold.accuracy.StageFit;
+import hingeleaf.geom.Segment;
+import hingeleaf.geom.Vec2;
 import hingeleaf.measure.Unit;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.Postage;
@@ -21,8 +25,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** Compares the card as it was meant with the card as it becomes. */
 final class RescueReport {
@@ -30,7 +34,9 @@ final class RescueReport {
   private static final double NOTICED = 0.02;
 
   private static final double EPS = 1e-6;
-  private static final double SAME_MM = 1e-4;
+
+  /** A design tells lengths to four decimals. */
+  private static final double ROUND_MM = 1e-3;
 
   private final Pack old;
   private final Pack made;
@@ -60,26 +66,97 @@ final class RescueReport {
     return one.problems().stream().filter(p -> !known.contains(Rescue.key(p))).toList();
   }
 
-  private Rescued.Row row(Piece p) {
-    boolean upright = Stack.upright(made);
-    boolean stacked = Stack.layer(made, p.id());
-    Layer l = Stack.layer(p, upright);
-    double w = stacked && upright ? l.across() : stacked ? l.along() : p.width();
-    double h = stacked && upright ? l.along() : stacked ? l.across() : p.height();
+  private Rescued.Row row(Piece of) {
+    Sizes sizes = Sizes.of(made, of);
+    boolean stays = measures.cut().contains(of.id()) && !resized.recut().containsKey(of.id());
+    Piece p = stays && sizes.hung() ? AsCut.of(old, made, of.id()) : of;
+    double w = sizes.mm("width", p.width());
+    double h = sizes.mm("height", p.height());
     List<Double> scores = new ArrayList<>();
-    if (stacked && !l.back()) {
-      double first = l.tabs().get(0);
-      double second = first + l.sides().get(0);
-      double third = second + l.across();
-      scores.addAll(List.of(first, second, third, third + l.sides().get(1)));
+    if (Stack.layer(made, p.id())) {
+      boolean upright = Stack.upright(made);
+      Layer l = Stack.layer(p, upright);
+      w = upright ? l.across() : l.along();
+      h = upright ? l.along() : l.across();
+      scores.addAll(scores(l));
+    } else if (sizes.hung()) {
+      scores.addAll(scores(p));
     }
-    return new Rescued.Row(p.id(), verdict(p), w, h, p.width(), p.height(), scores, told(p.id()));
+    return new Rescued.Row(p.id(), verdict(of), w, h, p.width(), p.height(), scores, told(of));
   }
 
-  /** Why it is cut anew, or how it is glued. */
-  private String told(String piece) {
-    String why = resized.recut().get(piece);
-    return why == null ? glue(piece) : why;
+  private static List<Double> scores(Layer l) {
+    if (l.back()) {
+      return List.of();
+    }
+    double first = l.tabs().get(0);
+    double second = first + l.sides().get(0);
+    double third = second + l.across();
+    return List.of(first, second, third, third + l.sides().get(1));
+  }
+
+  /** Scores that all run one way, from the left or lower edge. */
+  private static List<Double> scores(Piece p) {
+    List<Segment> all = p.scores().stream().map(Score::at).toList();
+    boolean level = all.stream().allMatch(s -> Math.abs(s.from().y() - s.to().y()) < EPS);
+    boolean upright = all.stream().allMatch(s -> Math.abs(s.from().x() - s.to().x()) < EPS);
+    if (!level && !upright) {
+      return List.of();
+    }
+    return all.stream().map(s -> level ? s.from().y() : s.from().x()).sorted().toList();
+  }
+
+  /** Why it is cut anew, what is done to it, or how it is glued. */
+  private String told(Piece p) {
+    String why = resized.recut().get(p.id());
+    if (why != null) {
+      return why;
+    }
+    List<String> all = new ArrayList<>();
+    if (measures.cut().contains(p.id())) {
+      all.addAll(longerSlits(p));
+    }
+    all.add(moved(p));
+    all.add(glue(p.id()));
+    return all.stream().filter(s -> !s.isEmpty()).collect(Collectors.joining("; "));
+  }
+
+  /** Where a leaf is glued otherwise than designed. */
+  private String moved(Piece p) {
+    Optional<Vec2> is = fold(made, p);
+    Optional<Vec2> was = fold(old, old.card().piece(p.id()));
+    if (is.isEmpty() || was.isEmpty() || is.get().distance(was.get()) < EPS) {
+      return "";
+    }
+    Vec2 by = is.get().minus(was.get());
+    List<String> ways = new ArrayList<>();
+    if (Math.abs(by.x()) > EPS) {
+      ways.add(Said.mm(made, Math.abs(by.x())) + (by.x() > 0 ? " to the right" : " to the left"));
+    }
+    if (Math.abs(by.y()) > EPS) {
+      ways.add(Said.mm(made, Math.abs(by.y())) + (by.y() > 0 ? " up" : " down"));
+    }
+    return "glue it on " + String.join(" and ", ways) + " of where it was";
+  }
+
+  /** The middle of a leaf's fold, from the middle of its panel; empty for what is no leaf. */
+  private static Optional<Vec2> fold(Pack pack, Piece p) {
+    return pack.inputs().design().mechanisms().stream()
+        .filter(m -> m.variant().equals("door") && m.form().path().equals(p.origin()))
+        .map(m -> fold(m.form()))
+        .findFirst();
+  }
+
+  private static Vec2 fold(Values door) {
+    Vec2 at = new Vec2(door.lengths("at").get(0).mm(), door.lengths("at").get(1).mm());
+    double w = door.mm("width") / 2;
+    double h = door.mm("height") / 2;
+    return switch (door.text("hinge")) {
+      case "left" -> at.plus(new Vec2(-w, 0));
+      case "right" -> at.plus(new Vec2(w, 0));
+      case "top" -> at.plus(new Vec2(0, h));
+      default -> at.plus(new Vec2(0, -h));
+    };
   }
 
   private Rescued.Verdict verdict(Piece p) {
@@ -87,15 +164,42 @@ final class RescueReport {
       return Rescued.Verdict.RECUT;
     }
     Piece was = old.card().piece(p.id());
-    if (measures.cut().contains(p.id())) {
-      boolean trimmed =
-          resized.trimmed().contains(p.id())
-              || narrowerTabs(p)
-              || p.width() < measured(was, "width", was.width()) - EPS && flat(p)
-              || p.height() < measured(was, "height", was.height()) - EPS && flat(p);
-      return trimmed ? Rescued.Verdict.TRIM : Rescued.Verdict.STILL_GOOD;
+    if (!measures.cut().contains(p.id())) {
+      return Likeness.same(was, p) ? Rescued.Verdict.AS_DESIGNED : Rescued.Verdict.CUT_OTHERWISE;
     }
-    return same(was, p) ? Rescued.Verdict.AS_DESIGNED : Rescued.Verdict.CUT_OTHERWISE;
+    boolean trimmed =
+        resized.trimmed().contains(p.id())
+            || narrowerTabs(p)
+            || smaller(p)
+            || !longerSlits(p).isEmpty();
+    return trimmed ? Rescued.Verdict.TRIM : Rescued.Verdict.STILL_GOOD;
+  }
+
+  /** Whether a part loses of what it measures; a drawing's other side goes with the measured. */
+  private boolean smaller(Piece p) {
+    Sizes now = Sizes.of(made, p);
+    boolean drawn = p.origin().startsWith("cut-outs[");
+    return Sizes.of(old, old.card().piece(p.id())).all().stream()
+        .filter(o -> !drawn || measures.has(p.id(), o.word()))
+        .anyMatch(
+            o -> now.mm(o.word(), o.mm()) < measures.size(p.id(), o.word(), o.mm()) - ROUND_MM);
+  }
+
+  /** Slits of a cut layer that must be longer for what goes through them. */
+  private List<String> longerSlits(Piece p) {
+    List<Segment> was = old.card().piece(p.id()).slits();
+    boolean doors = Sizes.cutIn(made).stream().anyMatch(v -> Sizes.host(made, v).equals(p.id()));
+    if (!Stack.layer(made, p.id()) || doors || was.size() != p.slits().size()) {
+      return List.of();
+    }
+    List<String> all = new ArrayList<>();
+    for (int i = 0; i < was.size(); i++) {
+      double now = p.slits().get(i).length();
+      if (now > was.get(i).length() + EPS) {
+        all.add("make its slit " + Said.mm(made, now) + " long");
+      }
+    }
+    return all;
   }
 
   /** Whether a tab became narrower after all sizes had been fitted. */
@@ -104,26 +208,6 @@ final class RescueReport {
     return resized.layers().stream()
         .filter(l -> l.name().equals(p.id()) && l.tabs().size() == 2 && now.size() == 2)
         .anyMatch(l -> now.get(0) < l.tabs().get(0) - EPS || now.get(1) < l.tabs().get(1) - EPS);
-  }
-
-  private boolean flat(Piece p) {
-    return !Stack.layer(made, p.id());
-  }
-
-  private double measured(Piece was, String word, double otherwise) {
-    return measures.size(was.id(), word, otherwise);
-  }
-
-  /** Cut alike, to below what any hand can tell. */
-  private static boolean same(Piece a, Piece b) {
-    return Math.abs(a.width() - b.width()) < SAME_MM
-        && Math.abs(a.height() - b.height()) < SAME_MM
-        && Math.abs(a.shape().area() - b.shape().area()) < SAME_MM * (a.width() + a.height())
-        && IntStream.range(0, Math.min(a.scores().size(), b.scores().size()))
-            .allMatch(
-                i ->
-                    a.scores().get(i).at().from().distance(b.scores().get(i).at().from())
-                        < SAME_MM);
   }
 
   /** How a frame is glued, where it is not simply on the edge. */
@@ -251,18 +335,14 @@ final class RescueReport {
   }
 
   private List<String> bench() {
+    BenchWords words = new BenchWords(made.inputs().design().unit());
     List<String> all = new ArrayList<>();
-    measures
-        .papers()
-        .forEach(
-            (name, mm) ->
-                all.add("write thickness " + Said.mm(made, mm) + " at the stock " + name));
-    measures
-        .dies()
+    new TreeMap<>(measures.papers())
+        .forEach((name, mm) -> all.add("thickness " + words.told(mm) + " at the stock " + name));
+    new TreeMap<>(measures.dies())
         .forEach(
             (name, d) ->
-                all.add(
-                    "write cut " + Said.size(made, d.width(), d.height()) + " at the die " + name));
+                all.add("cut " + Said.size(made, d.width(), d.height()) + " at the die " + name));
     return all;
   }
 }

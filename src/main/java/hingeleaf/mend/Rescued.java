@@ -12,7 +12,7 @@ import java.util.List;
  * @param gone the other way round
  * @param sight what shows or hides otherwise, straight on, as sentences; empty where nothing does
  * @param post what changes in the post, as sentences; empty where nothing does
- * @param bench what to write into the bench file, as sentences
+ * @param bench what the bench file has to say, without full stops: "thickness 0.41 mm at ..."
  * @param pack of the new design, with the bench as measured
  */
 public record Rescued(

@@ -2,8 +2,7 @@ package hingeleaf.mend;
 
 import hingeleaf.card.Piece;
 import hingeleaf.design.Change;
-import hingeleaf.design.Node;
-import hingeleaf.design.Tree;
+import hingeleaf.design.Values;
 import hingeleaf.geom.Box;
 import hingeleaf.pack.Pack;
 import hingeleaf.plan.CutList;
@@ -11,7 +10,6 @@ import hingeleaf.stock.Die;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -27,33 +25,39 @@ import java.util.TreeSet;
 record Resized(
     List<Layer> layers, Set<String> trimmed, Map<String, String> recut, List<Change> changes) {
   /** A piece that came out shorter by more is cut anew: common practice, no source, mm. */
-  private static final double MOST_SHORT_MM = 5;
+  static final double MOST_SHORT_MM = 5;
 
   /** A tab narrower than this holds badly: common practice, no source. */
   static final double LEAST_TAB_MM = 6;
+
+  /** As the least that a design may ask for. */
+  private static final double LEAST_SIDE_MM = 1;
 
   private static final double EPS = 1e-6;
 
   /**
    * @param given cut pieces that are given up in any case, each with the reason
+   * @param trimBack cut parts that lose what they are larger than designed
    */
-  static Resized of(Pack start, Measures measures, Map<String, String> given) {
-    return new Builder(start, measures, given).build();
+  static Resized of(
+      Pack start, Measures measures, Map<String, String> given, Set<String> trimBack) {
+    return new Builder(start, measures, given, trimBack).build();
   }
 
   private static final class Builder {
     private final Pack start;
-    private final Tree tree;
     private final Measures measures;
     private final Set<String> cut;
     private final boolean upright;
     private final Set<String> trimmed = new TreeSet<>();
     private final Map<String, String> recut;
-    private final List<Change> changes = new ArrayList<>();
+    private final Set<String> trimBack;
+    private final Written written;
 
-    Builder(Pack start, Measures measures, Map<String, String> given) {
+    Builder(Pack start, Measures measures, Map<String, String> given, Set<String> trimBack) {
       this.start = start;
-      this.tree = start.inputs().design().tree();
+      this.written = new Written(start);
+      this.trimBack = trimBack;
       this.measures = measures;
       this.recut = new TreeMap<>(given);
       this.cut = new TreeSet<>(measures.cut());
@@ -68,8 +72,9 @@ record Resized(
           part(p);
         }
       }
+      cutIn();
       openings();
-      return new Resized(fitted, trimmed, recut, changes);
+      return new Resized(fitted, trimmed, recut, written.changes());
     }
 
     private List<Layer> stack() {
@@ -79,6 +84,10 @@ record Resized(
         Layer is = cut.contains(l.name()) ? measured(l) : l;
         if (is.tabs().stream().anyMatch(t -> t < LEAST_TAB_MM - EPS)) {
           given(l.name(), "a glue tab under " + Said.mm(start, LEAST_TAB_MM) + " holds badly");
+          is = l;
+        }
+        if (is.sides().stream().anyMatch(d -> d < LEAST_SIDE_MM - EPS)) {
+          given(l.name(), "a side under " + Said.mm(start, LEAST_SIDE_MM) + " cannot be folded");
           is = l;
         }
         now.add(is);
@@ -173,23 +182,19 @@ record Resized(
         Layer was = designed.get(i);
         Layer is = fitted.get(i);
         String path = Stack.path(start, is.name());
-        if (!across && differs(is.across(), was.across())) {
-          put(path + (upright ? ".width" : ".height"), is.across());
+        if (!across && Written.differs(is.across(), was.across())) {
+          written.put(path + (upright ? ".width" : ".height"), is.across());
         }
-        if (!along && differs(is.along(), was.along())) {
-          put(path + (upright ? ".height" : ".width"), is.along());
+        if (!along && Written.differs(is.along(), was.along())) {
+          written.put(path + (upright ? ".height" : ".width"), is.along());
         }
-        pair(path + ".side-depths", was.sides(), is.sides());
-        pair(path + ".tab-widths", was.tabs(), is.tabs());
-        pair(path + ".set-in", was.setIn(), is.setIn());
+        written.pair(path + ".side-depths", was.sides(), is.sides());
+        written.pair(path + ".tab-widths", was.tabs(), is.tabs());
+        written.pair(path + ".set-in", was.setIn(), is.setIn());
       }
       if (across || along) {
         keepNested(fitted);
       }
-    }
-
-    private static boolean differs(double a, double b) {
-      return Math.abs(a - b) > EPS;
     }
 
     /** Where all layers get one new size, the card's own is changed and no layer's. */
@@ -198,14 +203,14 @@ record Resized(
       String path = Stack.basePath(start) + "." + key;
       boolean same =
           (!across || Stack.tabsIn(start))
-              && fitted.stream().allMatch(l -> !differs(size(l, across), first))
+              && fitted.stream().allMatch(l -> !Written.differs(size(l, across), first))
               && fitted.stream()
-                  .noneMatch(l -> tree.find(Stack.path(start, l.name()) + "." + key).isPresent());
+                  .noneMatch(l -> written.tells(Stack.path(start, l.name()) + "." + key));
       double was = start.inputs().design().base().form().mm(key);
-      if (!same || !differs(first, was)) {
+      if (!same || !Written.differs(first, was)) {
         return false;
       }
-      put(path, first);
+      written.put(path, first);
       return true;
     }
 
@@ -218,93 +223,31 @@ record Resized(
       for (Layer l : fitted) {
         String path = Stack.path(start, l.name()) + ".aperture";
         Piece p = start.card().piece(l.name());
-        if (cut.contains(l.name()) && tree.find(path).isEmpty() && !p.apertures().isEmpty()) {
+        if (cut.contains(l.name()) && !written.tells(path) && !p.apertures().isEmpty()) {
           Box box = p.apertures().get(0).box();
-          changes.add(new Change.Put(path, rectangle(box.width(), box.height())));
-        }
-      }
-    }
-
-    private String rectangle(double w, double h) {
-      return "{rect: [" + Said.yaml(start, w) + ", " + Said.yaml(start, h) + "]}";
-    }
-
-    private void put(String path, double mm) {
-      changes.add(new Change.Put(path, Said.yaml(start, mm)));
-    }
-
-    private void pair(String path, List<Double> was, List<Double> is) {
-      for (int i = 0; i < is.size(); i++) {
-        if (differs(is.get(i), was.get(i))) {
-          String first = Said.yaml(start, is.get(0));
-          changes.add(new Change.Put(path, "[" + first + ", " + Said.yaml(start, is.get(1)) + "]"));
-          return;
+          written.text(path, "{rect: " + written.pair(box.width(), box.height()) + "}");
         }
       }
     }
 
     /** A part that is glued on: its own size, and its opening where that was measured. */
     private void part(Piece p) {
-      double w = measures.size(p.id(), "width", p.width());
-      double h = measures.size(p.id(), "height", p.height());
-      if (p.origin().startsWith("mats[") || p.origin().equals("message")) {
-        keep(p.origin() + ".width", w, p.width());
-        keep(p.origin() + ".height", h, p.height());
-      } else if (p.origin().startsWith("cut-outs[")) {
-        scale(p.origin() + ".outline", w / p.width(), h / p.height());
-      }
+      new Parts(start, measures, trimBack, recut, written).keep(p);
       if (Stack.layer(start, p.id()) && p.apertures().size() == 1) {
         Box o = p.apertures().get(0).box();
         double ow = measures.size(p.id(), "aperture.width", o.width());
         double oh = measures.size(p.id(), "aperture.height", o.height());
-        scale(Stack.path(start, p.id()) + ".aperture", ow / o.width(), oh / o.height());
+        written.scale(Stack.path(start, p.id()) + ".aperture", ow / o.width(), oh / o.height());
       }
     }
 
-    /** Writes a size that was left to us, or that came out otherwise. */
-    private void keep(String path, double is, double was) {
-      if (tree.find(path).isEmpty() || differs(is, was)) {
-        put(path, is);
+    /** Doors are cut into their panel: they stay as they are where its piece stays. */
+    private void cutIn() {
+      for (Values door : Sizes.cutIn(start)) {
+        if (cut.contains(Sizes.host(start, door))) {
+          new Parts(start, measures, trimBack, recut, written).keepCutIn(door);
+        }
       }
-    }
-
-    /** Makes a shape wider and higher by these factors. */
-    private void scale(String path, double across, double up) {
-      if (!differs(across, 1) && !differs(up, 1)) {
-        return;
-      }
-      Optional<Node> shape = tree.find(path);
-      if (shape.isEmpty()) {
-        return;
-      }
-      for (String one : List.of("circle", "square")) {
-        length(path + "." + one).ifPresent(mm -> put(path + "." + one, mm * larger(across, up)));
-      }
-      for (String two : List.of("rect", "ellipse", "arch", "rounded")) {
-        String pair = path + "." + two;
-        length(pair + "[0]").ifPresent(mm -> put(pair + "[0]", mm * across));
-        length(pair + "[1]").ifPresent(mm -> put(pair + "[1]", mm * up));
-      }
-      if (tree.find(path + ".svg").isPresent()) {
-        length(path + ".width").ifPresent(mm -> put(path + ".width", mm * larger(across, up)));
-      }
-    }
-
-    /** The factor that was measured where the other is 1. */
-    private static double larger(double a, double b) {
-      return Math.abs(a - 1) >= Math.abs(b - 1) ? a : b;
-    }
-
-    private Optional<Double> length(String path) {
-      return tree.find(path)
-          .filter(Node.Scalar.class::isInstance)
-          .map(n -> hingeleaf.measure.Length.read(((Node.Scalar) n).raw(), unit()))
-          .filter(hingeleaf.measure.Reading.Read.class::isInstance)
-          .map(r -> ((hingeleaf.measure.Reading.Read) r).length().mm());
-    }
-
-    private hingeleaf.measure.Unit unit() {
-      return start.inputs().design().unit();
     }
 
     /** Every opening that a die cuts which was measured anew. */
@@ -320,7 +263,7 @@ record Resized(
           for (String id : line.pieces()) {
             String path =
                 Stack.layer(start, id) ? Stack.path(start, id) : start.card().piece(id).origin();
-            scale(path + ".aperture", is.width() / o.width(), is.height() / o.height());
+            written.scale(path + ".aperture", is.width() / o.width(), is.height() / o.height());
           }
         }
       }

@@ -1,6 +1,7 @@
 package hingeleaf.pack;
 
 import hingeleaf.design.BenchDocument;
+import hingeleaf.design.NamedSizes;
 import hingeleaf.design.Values;
 import hingeleaf.measure.Length;
 import hingeleaf.measure.Unit;
@@ -10,7 +11,6 @@ import hingeleaf.stock.BuiltInBench;
 import hingeleaf.stock.Die;
 import hingeleaf.stock.EmbossingFolder;
 import hingeleaf.stock.Envelope;
-import hingeleaf.stock.Envelopes;
 import hingeleaf.stock.Foam;
 import hingeleaf.stock.Glue;
 import hingeleaf.stock.Grain;
@@ -148,14 +148,28 @@ public final class BenchReader {
     double price = s.number("price");
     int left = s.has("left") ? s.whole("left") : -1;
     if (s.isWord("size")) {
-      SheetSizes.Size size =
-          SheetSizes.named(s.text("size"))
-              .orElseThrow(() -> new IllegalStateException("no sheet size " + s.text("size")));
-      return new Stock.Sheet(size.name(), size.width(), size.height(), grain, price, left);
+      String word = s.text("size");
+      NamedSizes.Size size = NamedSizes.SHEETS.of(s, "size");
+      double w = size.width().mm();
+      double h = size.height().mm();
+      return new Stock.Sheet(name(word, w, h), w, h, grain, price, left);
     }
     List<Length> size = s.lengths("size");
     String name = size.get(0) + " x " + size.get(1);
     return new Stock.Sheet(name, size.get(0).mm(), size.get(1).mm(), grain, price, left);
+  }
+
+  /** As plans call a size that a bench file names shortly. */
+  private static String name(String word, double width, double height) {
+    return SheetSizes.named(word)
+        .or(
+            () ->
+                SheetSizes.standard().stream()
+                    .filter(s -> Math.abs(s.width() - width) < 1e-6)
+                    .filter(s -> Math.abs(s.height() - height) < 1e-6)
+                    .findFirst())
+        .map(SheetSizes.Size::name)
+        .orElse(word);
   }
 
   private static Grain grain(Values s) {
@@ -187,10 +201,9 @@ public final class BenchReader {
   private Envelope envelope(Values e) {
     double grams = e.has("grams") ? e.number("grams") : 0;
     if (e.isWord("size")) {
-      Envelope named =
-          Envelopes.named(e.text("size"))
-              .orElseThrow(() -> new IllegalStateException("no envelope " + e.text("size")));
-      return new Envelope(e.text("name"), named.width(), named.height(), grams, e.number("price"));
+      NamedSizes.Size size = NamedSizes.ENVELOPES.of(e, "size");
+      double width = size.width().mm();
+      return new Envelope(e.text("name"), width, size.height().mm(), grams, e.number("price"));
     }
     List<Length> size = e.lengths("size");
     return new Envelope(

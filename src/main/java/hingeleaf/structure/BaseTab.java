@@ -124,7 +124,7 @@ final class BaseTab implements Structure {
     /** A tongue cut out of the strip on three sides, folded up in front of its frame. */
     private boolean between(int k) {
       Surface frame = p.layer(k);
-      double long_ = Math.min(tongue, p.stack.sides().get(k - 1) - BEHIND_TONGUE_MM);
+      double long_ = Math.min(tongue, p.stack.least().get(k - 1) - BEHIND_TONGUE_MM);
       double border = p.stock.leastBorder();
       if (long_ < StayParts.LEAST_TONGUE_MM || width - 2 * border < 2 * border) {
         p.shop

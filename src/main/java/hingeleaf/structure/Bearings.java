@@ -22,6 +22,11 @@ public record Bearings(Bench bench, MakerUnits units, Lettering lettering) {
     return Math.floor(mm / mark() + 1e-9) * mark();
   }
 
+  /** The smallest length on the trimmer's marks that is not less; for sizes that we choose. */
+  public double up(double mm) {
+    return Math.ceil(mm / mark() - 1e-9) * mark();
+  }
+
   /** The nearest length on the trimmer's marks; for sizes that we choose. */
   public double nearest(double mm) {
     return Math.rint(mm / mark()) * mark();

@@ -76,7 +76,14 @@ final class FittingReader {
     Optional<Stock> stock = shop.stock(v, "stock", name);
     if (on.isPresent() && stock.isPresent()) {
       fittings.add(
-          new Fittings.Window(name, on.get(), stock.get(), shop.mm(v, "overlap"), v.path()));
+          new Fittings.Window(
+              name,
+              on.get(),
+              stock.get(),
+              shop.mm(v, "overlap"),
+              size(v, "width"),
+              size(v, "height"),
+              v.path()));
     }
   }
 

@@ -20,13 +20,11 @@ import hingeleaf.stock.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What is fixed to the panels of a base: mats, windows, cut-outs, words and the message panel. */
 final class Fittings {
-  /** A window stays this far from the folds at the panel's edges: common practice, no source. */
-  static final double WINDOW_CLEAR_MM = 1;
-
   /** How much of the frame's own card a mat shows around an opening when nobody says otherwise. */
   static final double REVEAL_MM = 3;
 
@@ -74,8 +72,21 @@ final class Fittings {
       double raisedBy,
       String origin) {}
 
-  /** A clear sheet behind all apertures of a panel. */
-  record Window(String name, Surface on, Stock stock, double overlap, String origin) {}
+  /**
+   * A clear sheet behind all apertures of a panel.
+   *
+   * @param overlap how far it reaches past them where its size is left to us, mm
+   * @param width null for the openings' and the overlap
+   * @param height likewise
+   */
+  record Window(
+      String name,
+      Surface on,
+      Stock stock,
+      double overlap,
+      @Nullable Double width,
+      @Nullable Double height,
+      String origin) {}
 
   /**
    * A loose ornament.
@@ -258,15 +269,13 @@ final class Fittings {
     for (Ring r : w.on().openings()) {
       box = box.union(r.box());
     }
-    Box panel = w.on().box().grown(-WINDOW_CLEAR_MM);
-    Box lap = box.grown(w.overlap());
-    Box clear =
-        new Box(
-            Math.max(lap.minX(), panel.minX()),
-            Math.max(lap.minY(), panel.minY()),
-            Math.min(lap.maxX(), panel.maxX()),
-            Math.min(lap.maxY(), panel.maxY()));
-    flat(w.name(), w.stock(), clear, List.of(), w.origin(), w.on(), Face.BACK, 0);
+    Panes panes = new Panes(w, box, bearings);
+    Optional<Problem> fault = panes.fault();
+    if (fault.isPresent()) {
+      card.report(fault.get());
+      return;
+    }
+    flat(w.name(), w.stock(), panes.box(), List.of(), w.origin(), w.on(), Face.BACK, 0);
   }
 
   void add(CutOut c) {

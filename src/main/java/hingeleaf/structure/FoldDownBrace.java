@@ -83,7 +83,7 @@ final class FoldDownBrace implements Structure {
     double paper = p.stack.papers().get(stage + 1);
     double inside = ax.across(frame.box()) - paper - SLIP_MM;
     double width = Math.floor(inside * 10 + 1e-9) / 10;
-    double deep = p.shop.bearings().down(p.stack.sides().get(stage) - SHORT_MM);
+    double deep = p.shop.bearings().down(p.stack.least().get(stage) - SHORT_MM);
     double hung = p.shop.bearings().down(ax.across(Fittings.free(on, Face.FRONT)) - 2);
     if (deep < LEAST_DEPTH_MM || hung < 2 * tab) {
       p.shop

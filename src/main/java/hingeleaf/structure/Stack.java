@@ -8,26 +8,33 @@ import java.util.List;
  *
  * @param axes which way the sides stand
  * @param layers names of the back and the frames, back first
- * @param sides depth of the stage in front of each layer but the last, mm
+ * @param sides depth of the stage in front of each layer but the last, in its middle, mm
+ * @param least the same where that stage is shallowest, mm
  * @param papers thickness of each layer, mm
  */
-record Stack(Axes axes, List<String> layers, List<Double> sides, List<Double> papers) {
+record Stack(
+    Axes axes, List<String> layers, List<Double> sides, List<Double> least, List<Double> papers) {
   Stack {
     layers = List.copyOf(layers);
     sides = List.copyOf(sides);
+    least = List.copyOf(least);
     papers = List.copyOf(papers);
   }
 
   static Stack of(StackedLayout.Sizes sizes) {
     List<String> layers = new ArrayList<>(List.of(sizes.back().name()));
     List<Double> sides = new ArrayList<>();
+    List<Double> least = new ArrayList<>();
     List<Double> papers = new ArrayList<>(List.of(sizes.back().stock().thickness()));
     for (StackedLayout.Layer f : sizes.frames()) {
       layers.add(f.name());
-      sides.add(f.side());
+      double first = f.own().side(0, f.side());
+      double second = f.own().side(1, f.side());
+      sides.add((first + second) / 2);
+      least.add(Math.min(first, second));
       papers.add(f.stock().thickness());
     }
-    return new Stack(sizes.axes(), layers, sides, papers);
+    return new Stack(sizes.axes(), layers, sides, least, papers);
   }
 
   int frames() {

@@ -125,6 +125,16 @@ class RescueTest {
     assertThat(row(r, "near").words()).contains("under 6 mm holds badly");
   }
 
+  /** A design tells tabs up to 100 mm, and a card of 20 mm or more. */
+  @Test
+  void sizesThatNoDesignTells_areRecut() {
+    for (String measured : List.of("far.tab=101", "far.width=15", "far.side=0.5")) {
+      Rescued r = rescued(start(), List.of(measured));
+      assertThat(row(r, "far").verdict()).as(measured).isEqualTo(Rescued.Verdict.RECUT);
+      assertThat(r.text()).isEqualTo(start().inputs().design().tree().source().text());
+    }
+  }
+
   @Test
   void sidesTooUnlike_areRecut() {
     // atan(8 / 150) = 3.05 degrees
@@ -141,7 +151,7 @@ class RescueTest {
     double is = r.pack().flats().states().get(r.pack().best()).rigid();
     double t = start.card().piece("far").stock().thickness();
     assertThat(is / was).isCloseTo(0.41 / t, within(1e-9)); // all layers are of this paper
-    assertThat(r.bench()).containsExactly("write thickness 0.41 mm at the stock white-300");
+    assertThat(r.bench()).containsExactly("thickness 0.41 mm at the stock white-300");
     assertThat(r.text()).isEqualTo(start.inputs().design().tree().source().text());
   }
 
@@ -151,7 +161,7 @@ class RescueTest {
     Rescued r = rescued(start(), List.of("die.circle-90.cut=91.5"));
     assertThat(r.text()).contains("{name: far, aperture: {circle: 91.5}}");
     assertThat(row(r, "far").verdict()).isEqualTo(Rescued.Verdict.CUT_OTHERWISE);
-    assertThat(r.bench()).containsExactly("write cut 91.5 x 91.5 mm at the die circle-90");
+    assertThat(r.bench()).containsExactly("cut 91.5 x 91.5 mm at the die circle-90");
   }
 
   @Test
