@@ -209,7 +209,7 @@ final class PdfPainter implements Mark.Painter, AutoCloseable {
 
   /** A place to a thousandth of a point, a third of a micrometre: more only fills the file. */
   private static float place(double mm) {
-    return (float) (Math.rint(mm * PdfWriter.POINTS * 1000) / 1000);
+    return Math.round(mm * PdfWriter.POINTS * 1000) / 1000f;
   }
 
   private interface Writing {
