@@ -19,9 +19,6 @@ import java.util.Set;
 
 /** The sentences of the steps that put pieces together. */
 final class GlueWords {
-  /** What a tape leaves free of a tab, both edges together, mm: common practice, no source. */
-  static final double TAPE_CLEAR_MM = 2;
-
   private final Card card;
   private final Bench bench;
   private final MakerUnits units;
@@ -292,14 +289,12 @@ final class GlueWords {
   }
 
   private String tape(Glue glue, double tab) {
-    if (glue.width() <= tab - TAPE_CLEAR_MM + 1e-9) {
+    if (Tapes.fits(glue, tab)) {
       return glue.title();
     }
-    return bench.glues().stream()
-        .filter(t -> t.kind() == Glue.Kind.TAPE && t.width() <= tab - TAPE_CLEAR_MM + 1e-9)
-        .max(Comparator.comparingDouble(Glue::width))
+    return Tapes.onTab(bench, tab)
         .map(Glue::title)
-        .orElse(glue.title() + " cut down to " + units.text(tab - TAPE_CLEAR_MM) + " wide");
+        .orElse(glue.title() + " cut down to " + units.text(tab - Tapes.CLEAR_OF_TAB_MM) + " wide");
   }
 
   /**
@@ -349,7 +344,7 @@ final class GlueWords {
             + " off "
             + Says.called(behind)
             + "; pushed over it lies flat both ways.",
-        List.of(glue.title(), "plain paper", "weight"),
+        wet ? List.of(glue.title(), "plain paper", "weight") : List.of(glue.title(), "bone folder"),
         1 + glue.holdMinutes(),
         glue.dryMinutes());
   }
@@ -421,9 +416,18 @@ final class GlueWords {
         0);
   }
 
-  /** The last drying and the trial. */
-  Step check(List<Join.Glue> all, double deep, List<Double> sides) {
-    double dries = all.stream().mapToDouble(g -> glue(g).dryMinutes()).max().orElse(0);
+  /**
+   * The last drying and the trial.
+   *
+   * @param fresh joins that may still be damp inside
+   */
+  Step check(List<Join.Glue> fresh, double deep, List<Double> sides) {
+    double dries =
+        fresh.stream()
+            .filter(g -> g.raisedBy() == 0 && !card.piece(g.a().piece()).stock().clear())
+            .mapToDouble(g -> glue(g).dryMinutes())
+            .max()
+            .orElse(0);
     List<String> lines = new ArrayList<>();
     if (dries > 0) {
       lines.add(
@@ -453,7 +457,7 @@ final class GlueWords {
             : "standing, it is about "
                 + units.rounded(deep)
                 + " deep; it folds without force and nothing sticks out of it flat.",
-        List.of("weight", "plain paper"),
+        dries > 0 ? List.of("weight", "plain paper") : List.of(),
         3,
         2 * dries);
   }

@@ -155,8 +155,11 @@ class PostAndPriceTest {
     assertThat(s.code()).as(s.err()).isZero();
     // 20 good cards and one in twenty that goes wrong: 21 are begun.
     assertThat(text(out.resolve("run-sheet.pdf"))).contains("Begin 21 cards", "63", "jig 1");
+    // Six tabs of 150, once round 124 x 148 and 144 x 144 less four corners of 6: 1.97 m of tape.
     assertThat(text(out.resolve("class-sheet.pdf")))
-        .contains("12 learners, 120 minutes", "13 bags", "--mirrored", "narrower than the");
+        .contains("12 learners, 120 minutes", "13 bags", "--mirrored", "With tape in class")
+        .contains("double-sided tape 6 mm: 2.0 m, 26 m for all bags")
+        .doesNotContain("PVA");
     Shell one = Shell.run("make", CARD, "--out", folder.resolve("one").toString());
     assertThat(one.code()).isZero();
     for (String name : List.of("run-sheet.pdf", "class-sheet.pdf")) {
