@@ -307,35 +307,17 @@ final class GlueWords {
     Piece behind = card.piece(g.b().piece());
     Glue glue = glue(g);
     boolean wet = glue.dryMinutes() > 0;
-    List<String> lines = new ArrayList<>();
-    lines.add(onTab(g));
-    lines.add(
-        "Lay the card so far flat and swing "
-            + Says.called(p)
-            + " over onto "
-            + Says.called(behind)
-            + (toldBefore ? "" : ", as one closes a book")
-            + "; press along the "
-            + Says.edge(g, behind)
-            + " for "
-            + Says.minutes(glue.holdMinutes())
-            + ". Do not pull the tab to the edge: it is glued where it falls.");
-    lines.add(
-        wet
-            ? "Plain paper between the layers against oozing glue, then "
-                + Says.minutes(glue.dryMinutes())
-                + " flat under a weight"
-                + packers(raisedBehind)
-                + "."
-            : "Rub it down with the bone folder" + packers(raisedBehind) + ".");
+    List<String> lines =
+        List.of(
+            onTab(g),
+            closing(g, toldBefore),
+            pressed(glue, toldBefore) + packers(raisedBehind) + ".");
     return Step.loose(
         Step.Kind.CLOSE_FLAT,
         List.of(p.id()),
         List.of(g.id()),
         "Close " + Says.called(p) + " flat on its " + Says.spoken(g.a().panel()),
-        toldBefore
-            ? "Flat, as before."
-            : "The second tab is never pressed standing, over empty air.",
+        toldBefore ? "" : "The second tab is never pressed standing, over empty air.",
         lines,
         "pulled up, "
             + Says.called(p)
@@ -347,6 +329,37 @@ final class GlueWords {
         wet ? List.of(glue.title(), "plain paper", "weight") : List.of(glue.title(), "bone folder"),
         1 + glue.holdMinutes(),
         glue.dryMinutes());
+  }
+
+  private String closing(Join.Glue g, boolean toldBefore) {
+    String part = Says.called(card.piece(g.a().piece()));
+    Piece behind = card.piece(g.b().piece());
+    String over = " over onto " + Says.called(behind);
+    String press =
+        "press along the "
+            + Says.edge(g, behind)
+            + " for "
+            + Says.minutes(glue(g).holdMinutes())
+            + ".";
+    return toldBefore
+        ? "Swing " + part + over + ", flat; the tab stays where it falls. P" + press.substring(1)
+        : "Lay the card so far flat and swing "
+            + part
+            + over
+            + ", as one closes a book; "
+            + press
+            + " Do not pull the tab to the edge: it is glued where it falls.";
+  }
+
+  private static String pressed(Glue glue, boolean toldBefore) {
+    if (glue.dryMinutes() == 0) {
+      return "Rub it down with the bone folder";
+    }
+    return "Plain paper between the layers"
+        + (toldBefore ? "" : " against oozing glue")
+        + ", then "
+        + Says.minutes(glue.dryMinutes())
+        + " flat under a weight";
   }
 
   private String packers(List<Join.Glue> raised) {
