@@ -7,8 +7,8 @@ import hingeleaf.card.Join;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.measure.Unit;
 import hingeleaf.stock.Bench;
-import hingeleaf.stock.BuiltInBench;
 import hingeleaf.stock.Glue;
+import hingeleaf.stock.SampleBenches;
 import hingeleaf.structure.SampleStacks;
 import java.util.List;
 import org.assertj.core.data.Offset;
@@ -38,24 +38,7 @@ class ClassSheetTest {
   }
 
   private static Bench bench(Glue... glues) {
-    Bench b = BuiltInBench.metric();
-    return new Bench(
-        b.title(),
-        b.inches(),
-        b.trimmer(),
-        b.ruler(),
-        b.scoringBoard(),
-        b.machineWidth(),
-        b.dies(),
-        b.embossingFolders(),
-        b.papers(),
-        List.of(glues),
-        b.foams(),
-        b.envelopes(),
-        b.accuracy(),
-        b.money(),
-        b.hourlyRate(),
-        b.country());
+    return SampleBenches.gluing(List.of(glues));
   }
 
   private static Card card(double tab) {
