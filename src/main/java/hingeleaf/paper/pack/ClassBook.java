@@ -207,6 +207,12 @@ final class ClassBook {
                 Block.Column.number("Bring"),
                 Block.Column.text("Queue")),
             rows));
+    if (sheet.tools().stream().anyMatch(t -> t.queue() > 0)) {
+      all.add(
+          Block.Paragraph.note(
+              "Waiting for a shared tool is not in the sum above: bring more of them, or let those"
+                  + " who wait begin with what needs none."));
+    }
   }
 
   private void notes(List<Block> all) {
