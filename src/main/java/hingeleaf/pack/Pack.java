@@ -301,12 +301,12 @@ public final class Pack {
         wanted.minutes());
   }
 
-  /** What the joins of one learner's card use up. */
-  public Consumption lessonUses() {
-    Set<String> inClass = lesson().joined();
+  /** What the joins of one learner's card use up, in class or before it. */
+  public Consumption lessonUses(boolean inClass) {
+    Set<String> joined = lesson().joined();
     List<Join> joins =
         TapedCard.of(card(), in.bench()).card().joins().stream()
-            .filter(j -> inClass.contains(j.id()))
+            .filter(j -> joined.contains(j.id()) == inClass)
             .toList();
     return Consumption.of(joins, cuts(), in.bench(), in.wants().units());
   }

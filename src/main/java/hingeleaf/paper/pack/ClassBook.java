@@ -16,6 +16,7 @@ import hingeleaf.plan.RunSheet;
 import hingeleaf.plan.Step;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The sheet for whoever teaches the card. */
 final class ClassBook {
@@ -107,7 +108,14 @@ final class ClassBook {
                 Block.Column.text("Lies"),
                 Block.Column.text("Why at home")),
             rows));
-    all.add(Block.Paragraph.note("The steps are those of plan.pdf, with the same numbers."));
+    String used =
+        pack.lessonUses(false).uses().stream()
+            .map(u -> u.name() + " " + Quantity.of(u.amount() * sheet.bags(), u.unit(), units))
+            .collect(Collectors.joining(", "));
+    all.add(
+        Block.Paragraph.note(
+            "The steps are those of plan.pdf, with the same numbers."
+                + (used.isEmpty() ? "" : " Used up at home for all bags: " + used + ".")));
   }
 
   private static String why(ClassSheet.Why why) {
@@ -125,7 +133,7 @@ final class ClassBook {
     for (CutList.Line line : pack.cuts().lines()) {
       items.add(line.quantity() + " × " + line.names() + ", " + line.piece().stock().title());
     }
-    for (Consumption.Use u : pack.lessonUses().uses()) {
+    for (Consumption.Use u : pack.lessonUses(true).uses()) {
       items.add(
           u.name()
               + ": "
