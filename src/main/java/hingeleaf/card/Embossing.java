@@ -1,7 +1,11 @@
 package hingeleaf.card;
 
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Overlay;
+import hingeleaf.geom.Region;
+import hingeleaf.geom.Ring;
 import hingeleaf.stock.EmbossingFolder;
+import java.util.List;
 
 /**
  * A pattern pressed into one panel of a piece, so that it stands up on the good face.
@@ -28,6 +32,12 @@ public record Embossing(EmbossingFolder folder, String panel, Box plates, String
   public static double blank(double finished, double mark) {
     double least = Math.max(finished * (1 + DRAWS_IN), finished + LEAST_TRIM_MM);
     return Math.ceil(least / mark - 1e-9) * mark;
+  }
+
+  /** Where the pattern is pressed into a part of the piece, within that part; often all of it. */
+  public List<Region> pressed(Region part) {
+    Ring rim = Ring.rectangle(plates.minX(), plates.minY(), plates.maxX(), plates.maxY());
+    return Overlay.intersection(part, Region.of(rim));
   }
 
   /** What the pattern adds to the panel's thickness, mm. */

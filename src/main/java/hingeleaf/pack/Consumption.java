@@ -45,8 +45,13 @@ public record Consumption(List<Use> uses, double knifeMm) {
   }
 
   static Consumption of(Card card, CutList cuts, Bench bench, MakerUnits units) {
+    return of(card.joins(), cuts, bench, units);
+  }
+
+  /** What some joins of a card use up. */
+  static Consumption of(List<Join> joins, CutList cuts, Bench bench, MakerUnits units) {
     Map<String, Use> uses = new LinkedHashMap<>();
-    for (Join j : card.joins()) {
+    for (Join j : joins) {
       if (j instanceof Join.Glue g) {
         add(uses, g.raisedBy() > 0 ? foam(g, bench, units) : glue(g, bench));
       }

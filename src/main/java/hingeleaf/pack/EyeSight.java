@@ -208,9 +208,10 @@ public final class EyeSight {
     Map<String, List<Region>> visible(List<VisiblePolygon> areas) {
       Map<String, List<Region>> all = new TreeMap<>();
       for (VisiblePolygon p : areas) {
+        boolean face =
+            p.kind() == VisiblePolygon.Kind.PAPER || p.kind() == VisiblePolygon.Kind.WINDOW;
         boolean mine =
-            ink ? p.kind() == VisiblePolygon.Kind.INK : p.kind() != VisiblePolygon.Kind.INK;
-        mine &= p.kind() != VisiblePolygon.Kind.GLUE && p.piece().equals(piece);
+            (ink ? p.kind() == VisiblePolygon.Kind.INK : face) && p.piece().equals(piece);
         if (mine && panels.containsKey(p.panel()) && (!ink || p.part().equals(name))) {
           all.computeIfAbsent(p.panel(), k -> new ArrayList<>()).add(p.onPiece());
         }

@@ -2,6 +2,7 @@ package hingeleaf.pack;
 
 import hingeleaf.card.Card;
 import hingeleaf.card.Flats;
+import hingeleaf.card.Join;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Panel;
 import hingeleaf.card.Posed;
@@ -31,6 +32,7 @@ import hingeleaf.plan.RunSheet;
 import hingeleaf.plan.ScoreChart;
 import hingeleaf.plan.SheetOrder;
 import hingeleaf.plan.SheetWork;
+import hingeleaf.plan.TapedCard;
 import hingeleaf.plan.WorkPlan;
 import hingeleaf.sheet.JobUnit;
 import hingeleaf.sight.Look;
@@ -84,6 +86,7 @@ public final class Pack {
   private final Kept<CutList> cuts;
   private final Kept<ScoreChart> scores;
   private final Kept<WorkPlan> work;
+  private final Kept<ClassSheet> lesson;
   private final Kept<Scene> scene;
   private final Kept<View> aslant;
   private final Kept<List<Posed>> way;
@@ -132,6 +135,7 @@ public final class Pack {
     this.cuts = kept(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = kept(() -> ScoreChart.of(cuts(), in.bench()));
     this.work = kept(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
+    this.lesson = kept(this::teach);
     this.scene = kept(() -> Scene.of(made()));
     this.aslant = kept(() -> Sight.look(scene().coarser(PICTURE_MM), Look.threeQuarter()));
     this.way = kept(this::fold);
@@ -282,8 +286,29 @@ public final class Pack {
 
   /** How the card is taught to the seats that are wanted. */
   public ClassSheet lesson() {
+    return lesson.get();
+  }
+
+  private ClassSheet teach() {
     Wants.Lesson wanted = in.wants().lesson();
-    return ClassSheet.of(work(), wanted.seats(), wanted.minutes());
+    return ClassSheet.of(
+        TapedCard.of(card(), in.bench()),
+        cuts(),
+        scores(),
+        in.bench(),
+        in.wants().units(),
+        wanted.seats(),
+        wanted.minutes());
+  }
+
+  /** What the joins of one learner's card use up, in class or before it. */
+  public Consumption lessonUses(boolean inClass) {
+    Set<String> joined = lesson().joined();
+    List<Join> joins =
+        TapedCard.of(card(), in.bench()).card().joins().stream()
+            .filter(j -> joined.contains(j.id()) == inClass)
+            .toList();
+    return Consumption.of(joins, cuts(), in.bench(), in.wants().units());
   }
 
   /** What all copies cost. */
@@ -440,9 +465,9 @@ public final class Pack {
                 "",
                 "the lesson takes about "
                     + needed
-                    + " minutes and the class lasts "
+                    + " minutes, with all at home that can be, and the class lasts "
                     + wanted.minutes()
-                    + " - prepare more at home, or choose a card with fewer layers")
+                    + " - take longer, or choose a card with fewer layers")
             .with(Map.of("needed", lesson().needed(), "minutes", (double) wanted.minutes())));
   }
 

@@ -1,5 +1,7 @@
 package hingeleaf.paper;
 
+import hingeleaf.geom.Overlay;
+import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
 import hingeleaf.paper.Drawing.Layer;
 import hingeleaf.paper.SeenPiece.SeenScore;
@@ -11,6 +13,11 @@ import java.util.Map;
 /** A piece at true size as marks in layers, one layer for each processing step it needs. */
 public final class PieceMarks {
   private static final double GLUE_LINES = 2;
+
+  /** How far inside the edge of a pattern its contours are drawn, mm of the drawing. */
+  private static final double[] CONTOURS = {0.6, 1.5};
+
+  private static final Pen CONTOUR = Pen.solid(0.18, Look.HAIR);
 
   private PieceMarks() {}
 
@@ -64,6 +71,19 @@ public final class PieceMarks {
     List<Mark> marks = new ArrayList<>();
     piece.pressed().forEach(r -> marks.add(new Mark.Stroke(Path.of(r), Pen.PRESSED)));
     return marks.isEmpty() ? List.of() : List.of(new Layer(Step.EMBOSSING, marks));
+  }
+
+  /**
+   * A pattern where it is not the matter of a drawing: a pale double contour inside its edge.
+   *
+   * @param pressed where it is, in the drawing's own mm
+   */
+  public static List<Mark> relief(List<Region> pressed) {
+    List<Mark> marks = new ArrayList<>();
+    for (double inside : CONTOURS) {
+      Overlay.grown(pressed, -inside).forEach(r -> marks.add(new Mark.Stroke(Path.of(r), CONTOUR)));
+    }
+    return marks;
   }
 
   private static void add(Map<Step, List<Mark>> marks, Step step, Mark mark) {

@@ -1,14 +1,11 @@
 package hingeleaf.paper;
 
-import hingeleaf.card.Embossing;
 import hingeleaf.card.Face;
 import hingeleaf.card.Label;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.geom.Box;
-import hingeleaf.geom.Overlay;
 import hingeleaf.geom.Region;
-import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
 import hingeleaf.stock.Grain;
@@ -96,12 +93,7 @@ public record SeenPiece(
   }
 
   private static List<Region> pressed(Piece piece) {
-    return piece
-        .embossing()
-        .map(Embossing::plates)
-        .map(b -> Region.of(Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY())))
-        .map(r -> Overlay.intersection(piece.shape(), r))
-        .orElse(List.of());
+    return piece.embossing().map(e -> e.pressed(piece.shape())).orElse(List.of());
   }
 
   /** The same piece turned a quarter anticlockwise on the table. */

@@ -211,4 +211,14 @@ public record CutList(List<Line> lines) {
       case OTHER -> "shape";
     };
   }
+
+  /** The ids of all pieces of some lines. */
+  static List<String> ids(List<Line> lines) {
+    return lines.stream().flatMap(l -> l.pieces().stream()).toList();
+  }
+
+  /** How many pieces some lines have. */
+  static int count(List<Line> lines) {
+    return lines.stream().mapToInt(Line::quantity).sum();
+  }
 }

@@ -10,8 +10,7 @@ import java.util.List;
 
 /** The sentences of the steps by which a pattern is pressed into pieces. */
 final class EmbossWords {
-  // Minutes of a practised hand: common practice, no source.
-  private static final double BLANK_MINUTES = 1.5;
+  // Minutes of a practised hand: common practice, no source. A blank is cut like any rectangle.
   private static final double PRESS_MINUTES = 1.5;
   private static final double TRIM_MINUTES = 2;
 
@@ -54,9 +53,9 @@ final class EmbossWords {
     }
     return Step.loose(
         Step.Kind.BLANK,
-        ids(lines),
+        CutList.ids(lines),
         List.of(),
-        "Cut blanks for " + Says.quoted(ids(lines), "embossed pieces"),
+        "Cut blanks for " + Says.quoted(CutList.ids(lines), "embossed pieces"),
         "With the trimmer, larger than the piece is to be: embossing draws card in by up to 1 %, and"
             + " it is trimmed afterwards.",
         told,
@@ -66,7 +65,7 @@ final class EmbossWords {
             + units.text(lines.get(0).blankWidth() - lines.get(0).piece().width())
             + " in width.",
         List.of("trimmer"),
-        BLANK_MINUTES * count(lines),
+        Words.CUT_MINUTES * CutList.count(lines),
         0);
   }
 
@@ -90,9 +89,9 @@ final class EmbossWords {
     told.add("Then under a weight, so that the curl goes out of it.");
     return Step.loose(
         Step.Kind.EMBOSS,
-        ids(lines),
+        CutList.ids(lines),
         List.of(),
-        "Emboss " + Says.quoted(ids(lines), "blanks"),
+        "Emboss " + Says.quoted(CutList.ids(lines), "blanks"),
         "In the embossing folder “"
             + first.folder().label()
             + "”, the good face towards the plate whose pattern is sunk, so that it stands up on"
@@ -106,7 +105,7 @@ final class EmbossWords {
             + size(lines.get(0).piece())
             + ".",
         List.of("embossing folder", "machine", "weight"),
-        PRESS_MINUTES * count(lines),
+        PRESS_MINUTES * CutList.count(lines),
         FLAT_MINUTES);
   }
 
@@ -137,23 +136,15 @@ final class EmbossWords {
     }
     return Step.loose(
         Step.Kind.CUT,
-        ids(lines),
+        CutList.ids(lines),
         List.of(),
-        "Trim " + Says.quoted(ids(lines), "embossed pieces"),
+        "Trim " + Says.quoted(CutList.ids(lines), "embossed pieces"),
         "With the trimmer: half of what is too much off the left and lower edges, square to each"
             + " other, then to size, so that the pattern stays in the middle.",
         told,
         "your piece now measures " + size(lines.get(0).piece()) + " and its corners are square.",
         List.of("trimmer"),
-        TRIM_MINUTES * count(lines),
+        TRIM_MINUTES * CutList.count(lines),
         0);
-  }
-
-  private static List<String> ids(List<CutList.Line> lines) {
-    return lines.stream().flatMap(l -> l.pieces().stream()).toList();
-  }
-
-  private static int count(List<CutList.Line> lines) {
-    return lines.stream().mapToInt(CutList.Line::quantity).sum();
   }
 }

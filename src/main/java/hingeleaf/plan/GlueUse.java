@@ -25,8 +25,14 @@ public record GlueUse(Optional<Glue> glue, double covered, double length) {
     Optional<Glue> glue = bench.glue(g.glue());
     Region patch = g.a().area();
     return glue.filter(k -> k.kind() == Glue.Kind.TAPE)
-        .map(tape -> tape(g, tape))
+        .map(tape -> tape(g, chosen(g, tape, bench)))
         .orElse(new GlueUse(glue, patch.area(), 0));
+  }
+
+  /** What is too wide for its tab gives way to the widest that is not, or is cut down. */
+  private static Glue chosen(Join.Glue g, Glue tape, Bench bench) {
+    double tab = Says.shortSide(g.a());
+    return !onTab(g) || Tapes.fits(tape, tab) ? tape : Tapes.onTab(bench, tab).orElse(tape);
   }
 
   private static GlueUse tape(Join.Glue g, Glue tape) {

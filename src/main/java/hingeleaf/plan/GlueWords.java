@@ -19,9 +19,6 @@ import java.util.Set;
 
 /** The sentences of the steps that put pieces together. */
 final class GlueWords {
-  /** What a tape leaves free of a tab, both edges together, mm: common practice, no source. */
-  static final double TAPE_CLEAR_MM = 2;
-
   private final Card card;
   private final Bench bench;
   private final MakerUnits units;
@@ -292,14 +289,12 @@ final class GlueWords {
   }
 
   private String tape(Glue glue, double tab) {
-    if (glue.width() <= tab - TAPE_CLEAR_MM + 1e-9) {
+    if (Tapes.fits(glue, tab)) {
       return glue.title();
     }
-    return bench.glues().stream()
-        .filter(t -> t.kind() == Glue.Kind.TAPE && t.width() <= tab - TAPE_CLEAR_MM + 1e-9)
-        .max(Comparator.comparingDouble(Glue::width))
+    return Tapes.onTab(bench, tab)
         .map(Glue::title)
-        .orElse(glue.title() + " cut down to " + units.text(tab - TAPE_CLEAR_MM) + " wide");
+        .orElse(glue.title() + " cut down to " + units.text(tab - Tapes.CLEAR_OF_TAB_MM) + " wide");
   }
 
   /**
@@ -312,35 +307,17 @@ final class GlueWords {
     Piece behind = card.piece(g.b().piece());
     Glue glue = glue(g);
     boolean wet = glue.dryMinutes() > 0;
-    List<String> lines = new ArrayList<>();
-    lines.add(onTab(g));
-    lines.add(
-        "Lay the card so far flat and swing "
-            + Says.called(p)
-            + " over onto "
-            + Says.called(behind)
-            + (toldBefore ? "" : ", as one closes a book")
-            + "; press along the "
-            + Says.edge(g, behind)
-            + " for "
-            + Says.minutes(glue.holdMinutes())
-            + ". Do not pull the tab to the edge: it is glued where it falls.");
-    lines.add(
-        wet
-            ? "Plain paper between the layers against oozing glue, then "
-                + Says.minutes(glue.dryMinutes())
-                + " flat under a weight"
-                + packers(raisedBehind)
-                + "."
-            : "Rub it down with the bone folder" + packers(raisedBehind) + ".");
+    List<String> lines =
+        List.of(
+            onTab(g),
+            closing(g, toldBefore),
+            pressed(glue, toldBefore) + packers(raisedBehind) + ".");
     return Step.loose(
         Step.Kind.CLOSE_FLAT,
         List.of(p.id()),
         List.of(g.id()),
         "Close " + Says.called(p) + " flat on its " + Says.spoken(g.a().panel()),
-        toldBefore
-            ? "Flat, as before."
-            : "The second tab is never pressed standing, over empty air.",
+        toldBefore ? "" : "The second tab is never pressed standing, over empty air.",
         lines,
         "pulled up, "
             + Says.called(p)
@@ -349,9 +326,40 @@ final class GlueWords {
             + " off "
             + Says.called(behind)
             + "; pushed over it lies flat both ways.",
-        List.of(glue.title(), "plain paper", "weight"),
+        wet ? List.of(glue.title(), "plain paper", "weight") : List.of(glue.title(), "bone folder"),
         1 + glue.holdMinutes(),
         glue.dryMinutes());
+  }
+
+  private String closing(Join.Glue g, boolean toldBefore) {
+    String part = Says.called(card.piece(g.a().piece()));
+    Piece behind = card.piece(g.b().piece());
+    String over = " over onto " + Says.called(behind);
+    String press =
+        "press along the "
+            + Says.edge(g, behind)
+            + " for "
+            + Says.minutes(glue(g).holdMinutes())
+            + ".";
+    return toldBefore
+        ? "Swing " + part + over + ", flat; the tab stays where it falls. P" + press.substring(1)
+        : "Lay the card so far flat and swing "
+            + part
+            + over
+            + ", as one closes a book; "
+            + press
+            + " Do not pull the tab to the edge: it is glued where it falls.";
+  }
+
+  private static String pressed(Glue glue, boolean toldBefore) {
+    if (glue.dryMinutes() == 0) {
+      return "Rub it down with the bone folder";
+    }
+    return "Plain paper between the layers"
+        + (toldBefore ? "" : " against oozing glue")
+        + ", then "
+        + Says.minutes(glue.dryMinutes())
+        + " flat under a weight";
   }
 
   private String packers(List<Join.Glue> raised) {
@@ -421,9 +429,18 @@ final class GlueWords {
         0);
   }
 
-  /** The last drying and the trial. */
-  Step check(List<Join.Glue> all, double deep, List<Double> sides) {
-    double dries = all.stream().mapToDouble(g -> glue(g).dryMinutes()).max().orElse(0);
+  /**
+   * The last drying and the trial.
+   *
+   * @param fresh joins that may still be damp inside
+   */
+  Step check(List<Join.Glue> fresh, double deep, List<Double> sides) {
+    double dries =
+        fresh.stream()
+            .filter(g -> g.raisedBy() == 0 && !card.piece(g.a().piece()).stock().clear())
+            .mapToDouble(g -> glue(g).dryMinutes())
+            .max()
+            .orElse(0);
     List<String> lines = new ArrayList<>();
     if (dries > 0) {
       lines.add(
@@ -453,7 +470,7 @@ final class GlueWords {
             : "standing, it is about "
                 + units.rounded(deep)
                 + " deep; it folds without force and nothing sticks out of it flat.",
-        List.of("weight", "plain paper"),
+        dries > 0 ? List.of("weight", "plain paper") : List.of(),
         3,
         2 * dries);
   }

@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
  */
 final class Words {
   // Minutes of a practised hand: common practice, no source.
-  private static final double CUT_MINUTES = 1.5;
+  static final double CUT_MINUTES = 1.5;
   private static final double SHAPE_MINUTES = 4;
   private static final double KNIFE_MINUTES = 3;
   private static final double DIE_MINUTES = 1;
@@ -59,19 +59,19 @@ final class Words {
       Piece p = same.get(0).piece();
       sizes.add(units.size(p.width(), p.height()));
       tools.add(cutter(p));
-      minutes += CUT_MINUTES * count(same);
+      minutes += CUT_MINUTES * CutList.count(same);
     }
     String where = String.join(" or ", tools);
     return Step.loose(
         Step.Kind.CUT,
-        ids(lines),
+        CutList.ids(lines),
         List.of(),
         "Cut " + what,
         "With the "
             + where
             + (alike.size() > 1
                 ? ", the larger size first and all pieces of one size at one setting:"
-                : count(lines) > 1 ? ", all at one setting:" : ":"),
+                : CutList.count(lines) > 1 ? ", all at one setting:" : ":"),
         told,
         sizes.size() == 1
             ? "every one of your pieces now measures " + sizes.iterator().next() + "."
@@ -83,7 +83,7 @@ final class Words {
 
   private String rectangles(List<CutList.Line> same) {
     Piece p = same.get(0).piece();
-    int n = count(same);
+    int n = CutList.count(same);
     String grain =
         switch (p.grain()) {
           case WIDTH -> ", grain along the " + units.rounded(p.width()) + " side";
@@ -96,7 +96,7 @@ final class Words {
         + " from "
         + Says.paper(p.stock())
         + " ("
-        + Says.listed(names(same))
+        + Says.listed(CutList.ids(same))
         + ")"
         + grain
         + ".";
@@ -125,16 +125,16 @@ final class Words {
     }
     return Step.loose(
         Step.Kind.SHAPE,
-        ids(lines),
+        CutList.ids(lines),
         List.of(),
-        "Cut " + Says.quoted(ids(lines), "small parts"),
+        "Cut " + Says.quoted(CutList.ids(lines), "small parts"),
         "From their pages in templates.pdf, printed at 100 %; knife or small scissors, turning the"
             + " paper and not the blade."
-            + (count(lines) > 4 ? " Pencil each one's name on its back:" : ""),
+            + (CutList.count(lines) > 4 ? " Pencil each one's name on its back:" : ""),
         told,
         "each lies on its template and hides the line.",
         List.of("knife or scissors", "mat", "templates"),
-        SHAPE_MINUTES * count(lines),
+        SHAPE_MINUTES * CutList.count(lines),
         0);
   }
 
@@ -155,7 +155,7 @@ final class Words {
     lines.forEach(l -> opened(l, tools.size() > 1, how));
     return Step.loose(
         Step.Kind.OPEN,
-        ids(lines),
+        CutList.ids(lines),
         List.of(),
         how.size() == 1 ? "Cut the opening" : "Cut the openings",
         "While the pieces are flat, good face up"
@@ -293,17 +293,17 @@ final class Words {
     boolean grooves = row.grooved();
     return Step.loose(
         Step.Kind.SCORE,
-        ids(lines),
+        CutList.ids(lines),
         List.of(),
-        "Score " + Says.quoted(ids(lines), "frames"),
+        "Score " + Says.quoted(CutList.ids(lines), "frames"),
         (grooves
                 ? "On the scoring board"
                 : "With ruler and stylus, for these are not on the board's grooves")
-            + (count(lines) > 1 ? ", all pieces alike." : "."),
+            + (CutList.count(lines) > 1 ? ", all pieces alike." : "."),
         how,
         "the strips between the grooves measure " + strips(row) + "; the groove is outside a fold.",
         List.of(grooves ? "scoring board" : "ruler and stylus"),
-        SCORE_MINUTES * row.settings().size() * count(lines),
+        SCORE_MINUTES * row.settings().size() * CutList.count(lines),
         0);
   }
 
@@ -412,17 +412,5 @@ final class Words {
     }
     ways.add(String.join(", ", towards) + " towards you");
     return "Good face up, fold " + String.join("; ", ways);
-  }
-
-  private static List<String> ids(List<CutList.Line> lines) {
-    return lines.stream().flatMap(l -> l.pieces().stream()).toList();
-  }
-
-  private static List<String> names(List<CutList.Line> lines) {
-    return ids(lines);
-  }
-
-  private static int count(List<CutList.Line> lines) {
-    return lines.stream().mapToInt(CutList.Line::quantity).sum();
   }
 }

@@ -45,8 +45,13 @@ final class WorkOrder {
   /** For each folded piece that is glued on, the task that closes its last tab. */
   private final Map<String, String> closes = new HashMap<>();
 
-  WorkOrder(Card card, CutList cuts, ScoreChart scores, Bench bench, MakerUnits units) {
+  /** Ids of the joins that were dry long before the card is whole. */
+  private final Set<String> dry;
+
+  WorkOrder(
+      Card card, CutList cuts, ScoreChart scores, Bench bench, MakerUnits units, Set<String> dry) {
     this.card = card;
+    this.dry = Set.copyOf(dry);
     this.cuts = cuts;
     this.scores = scores;
     this.bench = bench;
@@ -416,7 +421,11 @@ final class WorkOrder {
     double deep = sides.stream().mapToDouble(d -> d).sum() + papers;
     Set<String> all = new LinkedHashSet<>();
     tasks.forEach(t -> all.add(t.id()));
-    tasks.add(new Task("check", glueWords.check(glues(), deep, sides), all));
+    tasks.add(new Task("check", glueWords.check(fresh(), deep, sides), all));
+  }
+
+  private List<Join.Glue> fresh() {
+    return glues().stream().filter(g -> !dry.contains(g.id())).toList();
   }
 
   private List<Join.Glue> onto(Piece base) {

@@ -4,6 +4,7 @@ import hingeleaf.card.Card;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.stock.Bench;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The order of work of a card: a graph of tasks read off the pieces and joins, then numbered.
@@ -48,6 +49,17 @@ public record WorkPlan(List<Step> steps) {
   /** The plan of a card. */
   public static WorkPlan of(
       Card card, CutList cuts, ScoreChart scores, Bench bench, MakerUnits units) {
-    return new WorkPlan(Task.order(new WorkOrder(card, cuts, scores, bench, units).tasks()));
+    return new WorkPlan(
+        Task.order(new WorkOrder(card, cuts, scores, bench, units, Set.of()).tasks()));
+  }
+
+  /**
+   * The plan of a card as it is taught. Its steps bear the numbers of the card's own plan, for the
+   * order depends on what is joined and not on what joins it.
+   */
+  public static WorkPlan of(
+      TapedCard taught, CutList cuts, ScoreChart scores, Bench bench, MakerUnits units) {
+    return new WorkPlan(
+        Task.order(new WorkOrder(taught.card(), cuts, scores, bench, units, taught.wet()).tasks()));
   }
 }

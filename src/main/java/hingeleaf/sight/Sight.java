@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
@@ -32,6 +33,7 @@ public final class Sight {
   private final List<Surface> surfaces = new ArrayList<>();
   private final Hiding hiding;
   private final SeenRims rims;
+  private final Map<Integer, Relief> reliefs = new HashMap<>();
   private BitSet covered = new BitSet();
   private Drawn drawn = new Drawn(new BitSet(), Set.of(), List.of());
   private Silhouette silhouette = Silhouette.NONE;
@@ -197,6 +199,14 @@ public final class Sight {
         }
       }
     }
+    relief(
+        s,
+        face,
+        (slope, r) -> {
+          for (Polygon q : within(s, r, prepared, whole)) {
+            out.add(polygon(s, q, slope, s.part().id(), s.colour(face), marked));
+          }
+        });
     for (Patch patch : marked.glued.getOrDefault(s.part().id(), List.of())) {
       if (patch.face() == face) {
         for (Polygon q : within(s, patch.area(), prepared, whole)) {
@@ -205,6 +215,15 @@ public final class Sight {
       }
     }
     return new Shown(window, paper.depth(), s.index(), out);
+  }
+
+  /** The slopes of what is pressed into a panel; most cards have none. */
+  private void relief(Surface s, Face face, BiConsumer<VisiblePolygon.Kind, Region> each) {
+    if (s.part().piece().embossing().isPresent()) {
+      Relief relief = reliefs.computeIfAbsent(s.index(), i -> Relief.of(s.part(), face));
+      relief.lit().forEach(r -> each.accept(VisiblePolygon.Kind.LIT, r));
+      relief.shaded().forEach(r -> each.accept(VisiblePolygon.Kind.SHADED, r));
+    }
   }
 
   /** What is seen of an area of a piece inside a visible polygon of one of its panels. */

@@ -16,7 +16,8 @@ import hingeleaf.geom.Region;
  * @param depth of its middle behind the plane through the look's target, mm; negative in front
  * @param facing cosine between the seen face's normal and the line of sight at the panel's middle,
  *     above 0 to 1
- * @param colour {@code #rrggbb} of the seen face or ink; of the patch's face for glue
+ * @param colour {@code #rrggbb} of the seen face or ink; of the patch's face for glue, of the paper
+ *     for a slope
  * @param fresh whether its piece is new at this step
  */
 public record VisiblePolygon(
@@ -37,6 +38,10 @@ public record VisiblePolygon(
     PAPER,
     /** Printed on a face. */
     INK,
+    /** A slope of an embossed pattern that the light falls on. */
+    LIT,
+    /** A slope of an embossed pattern that lies in shade. */
+    SHADED,
     /** A patch that takes glue, marked on a face. */
     GLUE,
     /** Acetate: a tint over what is behind it. */

@@ -155,8 +155,18 @@ class PostAndPriceTest {
     assertThat(s.code()).as(s.err()).isZero();
     // 20 good cards and one in twenty that goes wrong: 21 are begun.
     assertThat(text(out.resolve("run-sheet.pdf"))).contains("Begin 21 cards", "63", "jig 1");
+    // Six tabs of 150, once round 124 x 148 and 144 x 144 less four corners of 6: 1.97 m of tape.
     assertThat(text(out.resolve("class-sheet.pdf")))
-        .contains("12 learners, 120 minutes", "13 bags", "--mirrored", "narrower than the");
+        .contains("12 learners, 120 minutes", "13 bags", "--mirrored", "With tape in class")
+        .contains("double-sided tape 6 mm: 2.0 m, 26 m for all bags")
+        .doesNotContain("PVA", "Used up at home");
+    // In half an hour three steps are left, one of them with a tab of 150; the other 1.82 m are
+    // taped at home, 13 times.
+    Path brief = folder.resolve("brief");
+    Shell.run("make", CARD, "--class", "12", "--minutes", "30", "--out", brief.toString());
+    assertThat(text(brief.resolve("class-sheet.pdf")))
+        .contains("double-sided tape 6 mm: 0.2 m", "the lesson would be too long")
+        .contains("Used up at home for all bags: double-sided tape 6 mm 24 m");
     Shell one = Shell.run("make", CARD, "--out", folder.resolve("one").toString());
     assertThat(one.code()).isZero();
     for (String name : List.of("run-sheet.pdf", "class-sheet.pdf")) {

@@ -9,6 +9,7 @@ import hingeleaf.fold.contact.Order;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.SamplePacks;
 import hingeleaf.stock.BuiltInBench;
+import hingeleaf.stock.SampleBenches;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -177,7 +178,7 @@ class MendsTest {
                     + cutOut("post", "back", ", at: [1.3, 0]", "[0.5, 40]", 10.72)
                     + cutOut("hook", "near, face: back", "", "[0.5, 40]", 9.52))
             .replace("width: 150", "width: 320");
-    Pack pack = SamplePacks.of(yaml, SamplePacks.in("GB"), 1);
+    Pack pack = SamplePacks.of(yaml, SampleBenches.in("GB"), 1);
     assertThat(pack.flats().states().get(pack.best()).leans()).containsExactly(-1, 1);
     assertThat(of(pack, "flat-in-order")).hasSize(1);
     assertThat(of(pack, "flat-in-order").get(0).message())

@@ -9,6 +9,7 @@ import hingeleaf.plan.CutList;
 import hingeleaf.plan.Step;
 import hingeleaf.stock.Bench;
 import hingeleaf.stock.BuiltInBench;
+import hingeleaf.stock.SampleBenches;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -192,30 +193,10 @@ class EmbossingTest {
     assertThat(p.numbers().get("needs")).isEqualTo(153, EXACT);
     assertThat(p.place()).isNotNull();
     assertThat(pack(high).blocked()).isTrue();
-    Bench none = without(BuiltInBench.metric());
+    Bench none = SampleBenches.withoutMachine();
     assertThat(SamplePacks.of(near("emboss-150"), none, 1).problems())
         .extracting(Problem::message)
         .anyMatch(m -> m.contains("no machine on the bench"));
-  }
-
-  private static Bench without(Bench b) {
-    return new Bench(
-        b.title(),
-        b.inches(),
-        b.trimmer(),
-        b.ruler(),
-        b.scoringBoard(),
-        0,
-        b.dies(),
-        b.embossingFolders(),
-        b.papers(),
-        b.glues(),
-        b.foams(),
-        b.envelopes(),
-        b.accuracy(),
-        b.money(),
-        b.hourlyRate(),
-        b.country());
   }
 
   @Test

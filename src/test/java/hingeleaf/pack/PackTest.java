@@ -6,6 +6,7 @@ import hingeleaf.card.Rest;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
 import hingeleaf.stock.BuiltInBench;
+import hingeleaf.stock.SampleBenches;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,7 +71,7 @@ class PackTest {
   void everyPostIsAskedWhereTheBenchNamesNoCountry_andOneWhereItDoes() {
     String design = SamplePacks.stack("");
     assertThat(SamplePacks.of(design, BuiltInBench.metric(), 1).posting().offers()).hasSize(8);
-    Pack german = SamplePacks.of(design, SamplePacks.in("DE"), 1);
+    Pack german = SamplePacks.of(design, SampleBenches.in("DE"), 1);
     assertThat(german.posting().offers()).hasSize(1);
     assertThat(german.posting().first().best().decision().scheme().name()).isEqualTo("germany");
     // A square of 150 is no Standardbrief: Deutsche Post wants 1.4 times as long as high.
@@ -80,7 +81,7 @@ class PackTest {
 
   @Test
   void bestFlatStateIsThinnestOfTheCheapestThenOpensWithFewestPushes() {
-    Pack pack = SamplePacks.of(SamplePacks.stack(""), SamplePacks.in("GB"), 1);
+    Pack pack = SamplePacks.of(SamplePacks.stack(""), SampleBenches.in("GB"), 1);
     Rest best = pack.flats().states().get(pack.best());
     assertThat(pack.posting().first().parcel().rigid()).isEqualTo(best.rigid());
     for (Rest other : pack.flats().states()) {
@@ -94,7 +95,7 @@ class PackTest {
   @Test
   void theRaiseThatMakesItCheaperIsNamed_andLoweringItHelps() {
     String raised = GULL.replace("raised-by: 2", "raised-by: 3");
-    Pack pack = SamplePacks.of(SamplePacks.stack(raised), SamplePacks.in("GB"), 1);
+    Pack pack = SamplePacks.of(SamplePacks.stack(raised), SampleBenches.in("GB"), 1);
     Problem cheaper =
         pack.problems().stream()
             .filter(p -> p.kind().equals("post-cheaper") && !p.wants().isEmpty())
@@ -104,7 +105,7 @@ class PackTest {
     assertThat(want.parameter()).isEqualTo("cut-outs[0].raised-by");
     assertThat(want.most()).isLessThan(3);
     String lowered = GULL.replace("raised-by: 2", "raised-by: " + want.most());
-    Pack after = SamplePacks.of(SamplePacks.stack(lowered), SamplePacks.in("GB"), 1);
+    Pack after = SamplePacks.of(SamplePacks.stack(lowered), SampleBenches.in("GB"), 1);
     assertThat(after.posting().first().best().decision().taken().orElseThrow().rank())
         .isLessThan(pack.posting().first().best().decision().taken().orElseThrow().rank());
   }

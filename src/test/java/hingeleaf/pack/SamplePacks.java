@@ -68,28 +68,6 @@ public final class SamplePacks {
     return all;
   }
 
-  /** The built-in metric bench in a country. */
-  public static Bench in(String country) {
-    Bench b = BuiltInBench.metric();
-    return new Bench(
-        b.title(),
-        b.inches(),
-        b.trimmer(),
-        b.ruler(),
-        b.scoringBoard(),
-        b.machineWidth(),
-        b.dies(),
-        b.embossingFolders(),
-        b.papers(),
-        b.glues(),
-        b.foams(),
-        b.envelopes(),
-        b.accuracy(),
-        b.money(),
-        b.hourlyRate(),
-        country);
-  }
-
   /** Three frames of 150 on sides of 12, as in the worked case. */
   public static String stack(String more) {
     return """

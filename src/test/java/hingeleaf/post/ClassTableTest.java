@@ -11,22 +11,33 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * Standard envelopes, thin and light (1 mm, 15 g), through the posts. Worked by hand from the
  * published limits (USPS DMM 101; Ofcom; Deutsche Post 2025; An Post, Canada Post and Australia
- * Post size pages) and the outer sizes of ISO 269 and the US envelope trade.
+ * Post size pages; La Poste: 140 x 90 to a sum of 1000 mm; UPU Letter-post Regulations art. 203:
+ * standardised to 235 x 120 mm, 20 g, 1.4 times as long as high, else format P to 245 x 165 x 5 mm,
+ * 100 g) and the outer sizes of ISO 269 and the US envelope trade. At the limits, by 0.1 mm and 1
+ * g: {@link LimitsTest}.
  */
 class ClassTableTest {
   @ParameterizedTest
   @CsvSource({
-    "ISO C6,    letter, letter,       standard, letter,         standard, small",
-    "ISO C5,    flat,   letter,       gross,    letter,         other,    large",
-    "ISO DL,    letter, letter,       standard, letter,         standard, small",
-    "ISO B6,    letter, letter,       standard, letter,         standard, small",
-    "US A2,     letter, letter,       gross,    letter,         standard, small",
-    "US A6,     letter, letter,       gross,    letter,         standard, small",
-    "US A7,     letter, letter,       gross,    letter,         standard, large",
-    "US A10,    letter, large-letter, gross,    large-envelope, standard, large"
+    "ISO C6,    letter, letter,       standard, letter,         standard, small, lettre, standardised",
+    "ISO C5,    flat,   letter,       gross,    letter,         other,    large, lettre, small",
+    "ISO DL,    letter, letter,       standard, letter,         standard, small, lettre, standardised",
+    "ISO B6,    letter, letter,       standard, letter,         standard, small, lettre, small",
+    "US A2,     letter, letter,       gross,    letter,         standard, small, lettre, small",
+    "US A6,     letter, letter,       gross,    letter,         standard, small, lettre, small",
+    "US A7,     letter, letter,       gross,    letter,         standard, large, lettre, small",
+    "US A10,    letter, large-letter, gross,    large-envelope, standard, large, lettre, small"
   })
   void envelopes_goAsPublished(
-      String name, String us, String uk, String de, String ie, String ca, String au) {
+      String name,
+      String us,
+      String uk,
+      String de,
+      String ie,
+      String ca,
+      String au,
+      String fr,
+      String upu) {
     Mail mail = thin(name);
     assertThat(taken("usps", mail)).isEqualTo(us);
     assertThat(taken("uk", mail)).isEqualTo(uk);
@@ -34,6 +45,8 @@ class ClassTableTest {
     assertThat(taken("ireland", mail)).isEqualTo(ie);
     assertThat(taken("canada", mail)).isEqualTo(ca);
     assertThat(taken("australia", mail)).isEqualTo(au);
+    assertThat(taken("france", mail)).isEqualTo(fr);
+    assertThat(taken("upu", mail)).isEqualTo(upu);
   }
 
   /** A square of 5.75 in: DMM 101.1.2 a (ratio), Deutsche Post (1.4), Canada from memory. */

@@ -31,35 +31,15 @@ public final class Book {
   public static List<Drawing> pages(List<Block> blocks, BookStyle style) {
     Book book = new Book(style);
     List<Slab> slabs = new Typesetter(style.width(), style.fonts()).all(blocks);
-    int i = 0;
-    while (i < slabs.size()) {
-      int end = i + 1;
-      while (end < slabs.size() && slabs.get(end - 1).stays()) {
-        end++;
+    List<List<Slab>> pages = Breaks.pages(slabs, style.height());
+    for (List<Slab> page : pages) {
+      if (book.used > 0) {
+        book.turnPage();
       }
-      book.put(slabs.subList(i, end));
-      i = end;
+      page.get(0).head().forEach(book::lay);
+      page.forEach(book::lay);
     }
     return book.drawings();
-  }
-
-  private void put(List<Slab> group) {
-    double height = group.stream().mapToDouble(s -> s.before() + s.height()).sum();
-    double bare = height - group.get(0).before();
-    boolean whole = bare <= style.height();
-    if (used > 0 && (group.get(0).breaks() || (whole && used + height > style.height()))) {
-      turnPage();
-    }
-    for (Slab slab : group) {
-      boolean fits = used + slab.before() + slab.height() <= style.height() + 1e-6;
-      if (used > 0 && !fits) {
-        turnPage();
-      }
-      if (used == 0) {
-        slab.head().forEach(this::lay);
-      }
-      lay(slab);
-    }
   }
 
   private void lay(Slab slab) {

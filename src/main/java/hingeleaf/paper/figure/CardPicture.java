@@ -22,6 +22,10 @@ public final class CardPicture {
   public enum Kind {
     PAPER,
     INK,
+    /** A slope of an embossed pattern towards the light. */
+    LIT,
+    /** A slope of an embossed pattern away from the light. */
+    SHADED,
     GLUE,
     WINDOW
   }
@@ -70,6 +74,12 @@ public final class CardPicture {
   private final List<Mark> marks = new ArrayList<>();
 
   private static final double PALE = 0.5;
+
+  /** How much white a slope towards the light takes. */
+  private static final double LIT = 0.35;
+
+  /** How much black one away from it takes: as little as a pale contour needs. */
+  private static final double SHADE = 0.2;
 
   private CardPicture(Manner manner, double scale, UnaryOperator<Vec2> place) {
     this.manner = manner;
@@ -135,6 +145,8 @@ public final class CardPicture {
     switch (a.kind()) {
       case PAPER -> marks.add(new Mark.Fill(Path.of(region), paper(a)));
       case INK -> marks.add(new Mark.Fill(Path.of(region), ink(a)));
+      case LIT -> marks.add(new Mark.Fill(Path.of(region), slope(a, "#ffffff", LIT)));
+      case SHADED -> marks.add(new Mark.Fill(Path.of(region), slope(a, "#000000", SHADE)));
       case GLUE -> marks.add(new Mark.Stroke(Hatch.of(region, 1.5), GLUE));
       case WINDOW -> marks.add(new Mark.Stroke(Hatch.of(region, 6 * Math.min(1, scale)), GLINT));
     }
@@ -151,6 +163,11 @@ public final class CardPicture {
       case COLOUR -> Tone.shaded(a.colour(), 0.74 + 0.26 * a.facing());
       case STEP -> Tone.shaded(a.fresh() ? FRESH : "#ffffff", 0.92 + 0.08 * a.facing());
     };
+  }
+
+  /** A slope takes its paper's tone, with some light or shade. */
+  private String slope(Area a, String towards, double share) {
+    return Tone.mixed(paper(a), towards, share);
   }
 
   private void line(Line line) {

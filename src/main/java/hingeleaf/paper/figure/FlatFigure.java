@@ -13,6 +13,7 @@ import hingeleaf.paper.Look;
 import hingeleaf.paper.Mark;
 import hingeleaf.paper.Path;
 import hingeleaf.paper.Pen;
+import hingeleaf.paper.PieceMarks;
 import hingeleaf.paper.SeenPiece;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,6 +59,8 @@ public final class FlatFigure {
     Box box = new Box(0, 0, piece.width(), piece.height());
     FlatFigure f = fitted(box, new Box(LEFT, BELOW, SIDE, SIDE), width, height, lengths, fonts);
     f.fill(Region.of(piece.shape().outer()), FRESH);
+    // Its openings are not cut yet.
+    f.relief(piece.pressed().stream().map(r -> Region.of(r.outer())).toList());
     f.line(Path.of(piece.shape().outer()), Pen.CUT);
     f.sizes(box);
     return f.drawing(box, new Box(LEFT, BELOW, SIDE, SIDE), piece.piece().name());
@@ -71,6 +74,7 @@ public final class FlatFigure {
     Box box = new Box(0, 0, piece.width(), piece.height());
     FlatFigure f = fitted(box, room, width, height, lengths, fonts);
     f.fill(piece.shape(), "#ffffff");
+    f.relief(piece.pressed());
     piece.shape().holes().forEach(h -> f.fill(Region.of(h.anticlockwise()), FRESH));
     f.line(Path.of(piece.shape().outer()), Pen.EDGE);
     piece.slits().forEach(s -> f.line(Path.of(s), Pen.CUT));
@@ -90,6 +94,7 @@ public final class FlatFigure {
     Box box = new Box(0, 0, piece.width(), piece.height());
     FlatFigure f = fitted(box, room, width, height, Lengths.MM, fonts);
     f.fill(piece.shape(), FRESH);
+    f.relief(piece.pressed());
     piece.glue().forEach(r -> f.hatch(r));
     f.scores(piece);
     f.line(Path.of(piece.shape()), Pen.EDGE);
@@ -103,6 +108,7 @@ public final class FlatFigure {
     Box box = new Box(0, 0, piece.width(), piece.height());
     FlatFigure f = fitted(box, room, width, height, lengths, fonts);
     f.fill(piece.shape(), "#ffffff");
+    f.relief(piece.pressed());
     f.scores(piece);
     f.line(Path.of(piece.shape()), Pen.EDGE);
     for (SeenPiece.SeenInk ink : piece.inks()) {
@@ -139,6 +145,7 @@ public final class FlatFigure {
     Box room = new Box(LEFT + ROW * (rows - 1), BELOW + ROW * (rows - 1), SIDE, SIDE);
     FlatFigure f = fitted(box, room, width, height, lengths, fonts);
     f.fill(base.shape(), "#ffffff");
+    f.relief(base.pressed());
     f.scores(base);
     f.line(Path.of(base.shape()), Pen.EDGE);
     for (int i = 0; i < parts.size(); i++) {
@@ -183,6 +190,12 @@ public final class FlatFigure {
 
   private void hatch(Region region) {
     marks.add(new Mark.Stroke(Hatch.of(region.map(this::at), GLUE_LINES), GLUE));
+  }
+
+  /** What is pressed into a piece, seen by a pale double contour. */
+  private void relief(List<Region> pressed) {
+    UnaryOperator<Vec2> place = this::at;
+    marks.addAll(PieceMarks.relief(pressed.stream().map(r -> r.map(place)).toList()));
   }
 
   private void scores(SeenPiece piece) {

@@ -114,6 +114,7 @@ public final class ScoreChart {
     List<Layer> layers = new ArrayList<>(PieceMarks.inks(small));
     layers.addAll(PieceMarks.glue(small));
     layers.addAll(PieceMarks.structure(small));
+    marks.addAll(PieceMarks.relief(small.pressed()));
     layers.forEach(l -> marks.addAll(l.marks()));
     marks.addAll(PanelNames.of(small, Look.SMALL, Look.QUIET, fonts));
     marks.addAll(RunningScale.beside(fromLeft(), true));

@@ -1,10 +1,12 @@
 package hingeleaf.paper.glb;
 
+import hingeleaf.card.Embossing;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Panel;
 import hingeleaf.card.Patch;
+import hingeleaf.card.Piece;
 import hingeleaf.card.Posed;
 import hingeleaf.geom.Rigid;
 import hingeleaf.stock.Stock;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A made card, and its poses in time, as a GLB file. */
 public final class CardGlb {
@@ -46,7 +49,9 @@ public final class CardGlb {
     Map<String, Double> lifts = lifts(made);
     List<Solid> solids = new ArrayList<>();
     for (Panel p : made.panels()) {
-      Stock stock = made.card().piece(p.piece()).stock();
+      Piece piece = made.card().piece(p.piece());
+      Stock stock = piece.stock();
+      Optional<Embossing> pressed = piece.embossing();
       solids.add(
           new Solid(
               p.piece(),
@@ -56,15 +61,17 @@ public final class CardGlb {
               lifts.getOrDefault(p.id(), 0.0),
               stock.faces(),
               stock.clear(),
-              p.made()));
+              p.made(),
+              pressed.map(e -> e.pressed(p.region())).orElse(List.of()),
+              pressed.map(Embossing::raises).orElse(0.0)));
     }
     return solids;
   }
 
   /**
    * How far glued panels lie off their own planes. Folding knows no thickness, so glued faces share
-   * a plane; here the one that is laid on moves out by half of both papers, or the picture would
-   * flicker.
+   * a plane; here the one that is laid on moves out by half of both papers, and by what a pattern
+   * between them stands up, or the picture would flicker.
    */
   private static Map<String, Double> lifts(MadeCard made) {
     Map<String, Double> lifts = new LinkedHashMap<>();
@@ -72,7 +79,7 @@ public final class CardGlb {
       if (join instanceof Join.Glue glue) {
         Patch a = glue.a();
         Patch b = glue.b();
-        double apart = (thickness(made, a) + thickness(made, b)) / 2;
+        double apart = reach(made, a) + reach(made, b);
         double base = lifts.getOrDefault(id(b), 0.0);
         double outOfB = base * out(b.face()) + apart;
         // The glued faces look at each other, so out of b is into a.
@@ -86,8 +93,11 @@ public final class CardGlb {
     return face == Face.FRONT ? 1 : -1;
   }
 
-  private static double thickness(MadeCard made, Patch p) {
-    return made.card().piece(p.piece()).thickness(p.panel());
+  /** From the middle of a panel's paper to the face that is glued; a pattern stands up in front. */
+  private static double reach(MadeCard made, Patch p) {
+    Piece piece = made.card().piece(p.piece());
+    double half = piece.stock().thickness() / 2;
+    return p.face() == Face.FRONT ? half + piece.thickness(p.panel()) - 2 * half : half;
   }
 
   private static String id(Patch p) {

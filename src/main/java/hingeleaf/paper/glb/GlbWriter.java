@@ -1,5 +1,6 @@
 package hingeleaf.paper.glb;
 
+import hingeleaf.geom.Region;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
@@ -125,6 +126,14 @@ public final class GlbWriter {
     part(parts, board.front(), centre, material(s.faces().front(), s.clear()));
     part(parts, board.back(), centre, material(s.faces().back(), s.clear()));
     part(parts, board.edge(), centre, material(s.faces().core(), s.clear()));
+    if (s.raises() > 0) {
+      for (Region raised : s.raised()) {
+        // What stands up is the good face itself, its slopes too; nothing of it is seen from below.
+        Board top = new Board(raised, s.lift() + half, s.lift() + half + s.raises());
+        part(parts, top.front(), centre, material(s.faces().front(), s.clear()));
+        part(parts, top.edge(), centre, material(s.faces().front(), s.clear()));
+      }
+    }
   }
 
   private void part(ArrayNode parts, Board.Faces faces, Vec2 centre, int material) {

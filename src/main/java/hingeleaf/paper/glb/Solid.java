@@ -3,6 +3,7 @@ package hingeleaf.paper.glb;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Rigid;
 import hingeleaf.stock.Stock.Faces;
+import java.util.List;
 
 /**
  * A panel as a thin board.
@@ -15,6 +16,8 @@ import hingeleaf.stock.Stock.Faces;
  * @param faces colours of the front, the back and the cut edge
  * @param clear whether light goes through
  * @param made from piece coordinates (front facing +z) to the world, mm
+ * @param raised parts of the region that a pattern raises on the front, in piece coordinates
+ * @param raises by how much, mm; 0 for none
  */
 public record Solid(
     String piece,
@@ -24,4 +27,23 @@ public record Solid(
     double lift,
     Faces faces,
     boolean clear,
-    Rigid made) {}
+    Rigid made,
+    List<Region> raised,
+    double raises) {
+  public Solid {
+    raised = List.copyOf(raised);
+  }
+
+  /** A plain board. */
+  public Solid(
+      String piece,
+      String panel,
+      Region region,
+      double thickness,
+      double lift,
+      Faces faces,
+      boolean clear,
+      Rigid made) {
+    this(piece, panel, region, thickness, lift, faces, clear, made, List.of(), 0);
+  }
+}

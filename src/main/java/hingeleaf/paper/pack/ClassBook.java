@@ -1,8 +1,7 @@
 package hingeleaf.paper.pack;
 
-import hingeleaf.card.Join;
+import hingeleaf.measure.Decimal;
 import hingeleaf.measure.MakerUnits;
-import hingeleaf.measure.Unit;
 import hingeleaf.pack.Consumption;
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
@@ -10,14 +9,13 @@ import hingeleaf.paper.Fonts;
 import hingeleaf.paper.book.Block;
 import hingeleaf.paper.book.Book;
 import hingeleaf.paper.book.BookStyle;
+import hingeleaf.paper.book.Span;
 import hingeleaf.plan.ClassSheet;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.RunSheet;
 import hingeleaf.plan.Step;
-import hingeleaf.stock.Glue;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The sheet for whoever teaches the card. */
@@ -41,42 +39,92 @@ final class ClassBook {
   private List<Block> blocks(String title) {
     List<Block> all = new ArrayList<>();
     all.add(new Block.Heading(1, title));
-    all.add(
-        Block.Paragraph.of(
-            sheet.seats()
-                + " learners, "
-                + sheet.minutes()
-                + " minutes. A learner is reckoned to need 2.5 times your own minutes; with welcome"
-                + " and tidying the lesson takes about "
-                + Math.round(sheet.needed())
-                + " minutes"
-                + (sheet.fits() ? "." : ", which does not fit: do more at home or take longer.")));
+    all.add(Block.Paragraph.of(sum()));
     home(all);
     bags(all);
     lesson(all);
+    withTape(all);
     tools(all);
     new LeftHanded(pack).add(all);
     notes(all);
     return all;
   }
 
+  /** The learners' minutes as a sum that can be done again. */
+  private String sum() {
+    String waits = sheet.waits() > 0 ? " + " + minutes(sheet.waits()) + " of drying" : "";
+    return sheet.seats()
+        + " learners, "
+        + sheet.minutes()
+        + " minutes. A learner is reckoned to need "
+        + factor()
+        + " times your own minutes: "
+        + minutes(sheet.hands())
+        + " in class × "
+        + factor()
+        + " + "
+        + minutes(ClassSheet.AROUND)
+        + " of welcome and tidying"
+        + waits
+        + " = about "
+        + Math.round(sheet.needed())
+        + " minutes"
+        + (sheet.fits()
+            ? ". At home you need " + FrontPage.hours(sheet.homeHands()) + " for all bags."
+            : ", which does not fit even with all at home that can be: take longer.");
+  }
+
+  private static String factor() {
+    return Decimal.fixed(ClassSheet.LEARNER, 1);
+  }
+
+  private static String minutes(double m) {
+    return Decimal.fixed(m, m == Math.rint(m) ? 0 : 1);
+  }
+
+  private Step step(int number) {
+    return sheet.work().steps().get(number - 1);
+  }
+
   private void home(List<Block> all) {
     all.add(new Block.Heading(2, "At home, for everybody"));
-    List<String> items = new ArrayList<>();
-    for (Step s : pack.work().steps()) {
-      if (sheet.home().contains(s.number())) {
-        items.add(
-            "step "
-                + s.number()
-                + ", "
-                + s.title()
-                + ": "
-                + FrontPage.hours(RunSheet.minutes(s, sheet.bags()))
-                + " for "
-                + sheet.bags());
-      }
+    List<List<String>> rows = new ArrayList<>();
+    for (ClassSheet.Home h : sheet.home()) {
+      Step s = step(h.step());
+      rows.add(
+          List.of(
+              "" + s.number(),
+              s.title(),
+              FrontPage.hours(RunSheet.minutes(s, sheet.bags())),
+              s.dries() > 0 ? minutes(s.dries()) + " min" : "–",
+              why(h.why())));
     }
-    all.add(Block.Items.of(items));
+    all.add(
+        new Block.Table(
+            List.of(
+                Block.Column.number("Step"),
+                Block.Column.text("What"),
+                Block.Column.text("All " + sheet.bags()),
+                Block.Column.text("Lies"),
+                Block.Column.text("Why at home")),
+            rows));
+    String used =
+        pack.lessonUses(false).uses().stream()
+            .map(u -> u.name() + " " + Quantity.of(u.amount() * sheet.bags(), u.unit(), units))
+            .collect(Collectors.joining(", "));
+    all.add(
+        Block.Paragraph.note(
+            "The steps are those of plan.pdf, with the same numbers."
+                + (used.isEmpty() ? "" : " Used up at home for all bags: " + used + ".")));
+  }
+
+  private static String why(ClassSheet.Why why) {
+    return switch (why) {
+      case CUTTING -> "blades and presses stay at home";
+      case DRYING -> "it must lie, and no tape of the bench has room";
+      case NEEDED -> "a step at home needs it";
+      case TIME -> "the lesson would be too long";
+    };
   }
 
   private void bags(List<Block> all) {
@@ -85,34 +133,16 @@ final class ClassBook {
     for (CutList.Line line : pack.cuts().lines()) {
       items.add(line.quantity() + " × " + line.names() + ", " + line.piece().stock().title());
     }
-    for (Consumption.Use u : pack.consumption().uses()) {
-      boolean wet = wetGlues().contains(u.name());
+    for (Consumption.Use u : pack.lessonUses(true).uses()) {
       items.add(
-          wet
-              ? "double-sided tape for the tabs: " + tabs()
-              : u.name() + ": " + Quantity.of(u.amount(), u.unit(), units));
+          u.name()
+              + ": "
+              + Quantity.of(u.amount(), u.unit(), units)
+              + ", "
+              + Quantity.of(u.amount() * sheet.bags(), u.unit(), units)
+              + " for all bags");
     }
     all.add(Block.Items.of(items));
-  }
-
-  /** Titles of the glues that would have to dry: in class tape takes their place. */
-  private Set<String> wetGlues() {
-    return pack.inputs().bench().glues().stream()
-        .filter(g -> g.kind() == Glue.Kind.GLUE)
-        .map(Glue::title)
-        .collect(Collectors.toSet());
-  }
-
-  /** How much tape all tabs of one card take, one row on each. */
-  private String tabs() {
-    double length = 0;
-    for (Join j : pack.card().joins()) {
-      if (j instanceof Join.Glue g && g.raisedBy() == 0 && g.a().panel().startsWith("tab-")) {
-        var box = g.a().area().box();
-        length += Math.max(box.width(), box.height());
-      }
-    }
-    return Quantity.of(length / 1000, "m", units);
   }
 
   private void lesson(List<Block> all) {
@@ -123,8 +153,8 @@ final class ClassBook {
           List.of(
               Math.round(p.from()) + " – " + Math.round(p.to()) + " min",
               "step " + p.step(),
-              p.step() == pack.work().steps().size()
-                  ? "Try it (wet glue dries at home)"
+              p.waits() > 0
+                  ? p.title() + ", with " + minutes(p.waits()) + " min of drying"
                   : p.title()));
     }
     all.add(
@@ -141,13 +171,40 @@ final class ClassBook {
                 + " comes next."));
   }
 
+  /** The steps that go otherwise than in plan.pdf, told in full. */
+  private void withTape(List<Block> all) {
+    List<Step> changed =
+        sheet.taught().stream()
+            .filter(s -> s.joins().stream().anyMatch(sheet.taped()::contains))
+            .toList();
+    if (changed.isEmpty()) {
+      return;
+    }
+    all.add(new Block.Heading(2, "With tape in class"));
+    all.add(
+        Block.Paragraph.of(
+            "Nothing has time to dry: these steps are done with double-sided tape in place of the"
+                + " glue of plan.pdf; its drawings hold. Tape cannot be moved once it touches, so"
+                + " set one end first."));
+    List<Block.Paragraph> items = new ArrayList<>();
+    for (Step s : changed) {
+      items.add(
+          new Block.Paragraph(List.of(new Span("Step " + s.number() + ". ", Span.Voice.STRONG)))
+              .and(
+                  String.join(" ", s.text(), String.join(" ", s.lines())).strip() + " Check: ",
+                  Span.Voice.PLAIN)
+              .and(s.check(), Span.Voice.PLAIN));
+    }
+    all.add(new Block.Items(items));
+  }
+
   private void tools(List<Block> all) {
     all.add(new Block.Heading(2, "On the tables, four learners at each"));
     List<List<String>> rows = new ArrayList<>();
     for (ClassSheet.Tool t : sheet.tools()) {
       rows.add(
           List.of(
-              wetGlues().contains(t.name()) ? "double-sided tape" : t.name(),
+              t.name(),
               "" + t.each(),
               t.queue() > 0 ? "the last waits " + Math.round(t.queue()) + " min" : "nobody waits"));
     }
@@ -158,18 +215,17 @@ final class ClassBook {
                 Block.Column.number("Bring"),
                 Block.Column.text("Queue")),
             rows));
+    if (sheet.tools().stream().anyMatch(t -> t.queue() > 0)) {
+      all.add(
+          Block.Paragraph.note(
+              "Waiting for a shared tool is not in the sum above: bring more of them, or let those"
+                  + " who wait begin with what needs none."));
+    }
   }
 
   private void notes(List<Block> all) {
     all.add(new Block.Heading(2, "Mind"));
     List<String> items = new ArrayList<>();
-    if (pack.work().steps().stream().anyMatch(s -> s.dries() > 0)) {
-      items.add(
-          "Nothing has time to dry in class: bring double-sided tape at least "
-              + (units.unit() == Unit.IN ? "1/16 in" : units.text(2))
-              + " narrower than the tabs instead of wet glue. It cannot be moved once it touches, so set one end"
-              + " first.");
-    }
     items.add("No blades for those whom you do not know: openings are cut at home.");
     items.add("Send everybody home with plan.pdf.");
     all.add(Block.Items.of(items));

@@ -10,6 +10,7 @@ import hingeleaf.pack.Pack;
 import hingeleaf.paper.CheckBar;
 import hingeleaf.paper.Drawing;
 import hingeleaf.paper.LineKey;
+import hingeleaf.paper.PaperSize;
 import hingeleaf.paper.SeenPiece;
 import hingeleaf.paper.book.Block;
 import hingeleaf.paper.book.BookStyle;
@@ -30,6 +31,12 @@ import java.util.stream.Collectors;
 final class FrontPage {
   private static final int MOST_OPENINGS = 6;
   private static final int MOST_NAMES = 6;
+
+  /** So many rows leave an A4 page room for a large picture and chart. */
+  private static final int MOST_ROWS = 11;
+
+  /** How high a row of a table is, mm. */
+  private static final double ROW_MM = 6;
 
   /** Avoirdupois, by the International Yard and Pound Agreement, 1959. */
   private static final double OUNCE_G = 28.349523125;
@@ -52,7 +59,7 @@ final class FrontPage {
             "the made card",
             CardPicture.Manner.COLOUR,
             62,
-            66,
+            Math.max(40, 66 - ROW_MM * crowd()),
             "#ffffff");
     all.add(new Block.Pair(List.of(new Block.Figure(picture, "")), facts(), 0.38));
     all.add(new Block.Heading(2, "Cut and score"));
@@ -68,6 +75,14 @@ final class FrontPage {
     all.add(Block.Paragraph.note("The openings stand on the next page."));
     all.add(new Block.NewPage());
     openings(openings, all);
+  }
+
+  /** By how many rows the lists are longer than goes with pictures of full size. */
+  private int crowd() {
+    int openings = runsOver(pack) ? 0 : openings().size();
+    double shorter = PaperSize.A4.height() - style.paper().height();
+    int most = MOST_ROWS - (int) Math.round(shorter / ROW_MM);
+    return Math.max(0, rows().size() + openings - most);
   }
 
   /** Whether there are more openings than the first page holds. */
@@ -268,7 +283,7 @@ final class FrontPage {
         ScoreChart.scores(
             seen,
             style.width() * 0.5,
-            style.paper().height() > 290 ? 58 : 50,
+            Math.max(40, 58 - ROW_MM / 2 * crowd()),
             PackFiles.lengths(pack),
             style.fonts());
     List<Block> right = new ArrayList<>();

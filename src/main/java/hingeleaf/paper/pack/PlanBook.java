@@ -34,9 +34,8 @@ final class PlanBook {
       all.add(new Block.NewPage());
     }
     new SheetChapter(pack, style).add(all);
-    all.add(new Block.NewPage());
     new BeginChapter(pack).add(all);
-    new StepChapter(pack, style.width(), style.fonts()).add(all);
+    new StepChapter(pack, style).add(all);
     new MaskChapter(pack, style).add(all);
     new PostChapter(pack).add(all);
     new PriceChapter(pack).add(all);

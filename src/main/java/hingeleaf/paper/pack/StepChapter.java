@@ -2,8 +2,8 @@ package hingeleaf.paper.pack;
 
 import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
-import hingeleaf.paper.Fonts;
 import hingeleaf.paper.book.Block;
+import hingeleaf.paper.book.BookStyle;
 import hingeleaf.paper.book.Span;
 import hingeleaf.plan.Step;
 import java.util.ArrayList;
@@ -16,13 +16,11 @@ final class StepChapter {
   private static final double NUMBER = 12;
 
   private final Pack pack;
-  private final double width;
-  private final Fonts fonts;
+  private final BookStyle style;
 
-  StepChapter(Pack pack, double width, Fonts fonts) {
+  StepChapter(Pack pack, BookStyle style) {
     this.pack = pack;
-    this.width = width - NUMBER;
-    this.fonts = fonts;
+    this.style = style;
   }
 
   void add(List<Block> all) {
@@ -33,7 +31,7 @@ final class StepChapter {
                 + " Lengths in drawings are in "
                 + FrontPage.unitWord(pack.inputs().wants().units())
                 + "."));
-    StepPictures pictures = new StepPictures(pack, width, fonts);
+    StepPictures pictures = new StepPictures(pack, style.width() - NUMBER, style);
     // In their order, for each picture goes on from the one before.
     for (Step step : pack.work().steps()) {
       all.add(numbered(pack, step, pictures));

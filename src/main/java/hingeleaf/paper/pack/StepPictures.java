@@ -18,8 +18,10 @@ import hingeleaf.pack.Pack;
 import hingeleaf.paper.Drawing;
 import hingeleaf.paper.Fonts;
 import hingeleaf.paper.Mark;
+import hingeleaf.paper.PaperSize;
 import hingeleaf.paper.Pen;
 import hingeleaf.paper.SeenPiece;
+import hingeleaf.paper.book.BookStyle;
 import hingeleaf.paper.figure.Arrow;
 import hingeleaf.paper.figure.Cells;
 import hingeleaf.paper.figure.Cells.Cell;
@@ -62,14 +64,24 @@ final class StepPictures {
 
   private final Pack pack;
   private final double width;
+
+  /** How much shorter than A4 the page is, so that as many steps go on it. */
+  private final double shorter;
+
   private final Fonts fonts;
   private final CardViews views;
   private final Posed still;
 
-  StepPictures(Pack pack, double width, Fonts fonts) {
+  /**
+   * Pictures for pages of a style.
+   *
+   * @param width of the column, mm
+   */
+  StepPictures(Pack pack, double width, BookStyle style) {
     this.pack = pack;
     this.width = width;
-    this.fonts = fonts;
+    this.shorter = Math.min(1, style.paper().height() / PaperSize.A4.height());
+    this.fonts = style.fonts();
     this.views = new CardViews(pack);
     this.still = still(pack);
   }
@@ -114,7 +126,7 @@ final class StepPictures {
             FlatFigure.size(
                 seen,
                 share(lines(step).size()),
-                line.rectangular() ? SIZE_TALL : TALL - 12,
+                line.rectangular() ? SIZE_TALL * shorter : tall() - 12,
                 lengths(),
                 fonts);
         cells.add(new Cell(d, names(step, size, line.rectangular())));
@@ -137,7 +149,8 @@ final class StepPictures {
     for (CutList.Line line : lines(step)) {
       if (cells.size() < MOST_CELLS) {
         Drawing d =
-            FlatFigure.size(blank(line), share(lines(step).size()), SIZE_TALL, lengths(), fonts);
+            FlatFigure.size(
+                blank(line), share(lines(step).size()), SIZE_TALL * shorter, lengths(), fonts);
         cells.add(new Cell(d, "blank for " + line.names()));
       }
     }
@@ -155,7 +168,7 @@ final class StepPictures {
         Region pattern = Region.of(Ring.rectangle(at.minX(), at.minY(), at.maxX(), at.maxY()));
         Drawing d =
             FlatFigure.placed(
-                blank, box, List.of(pattern), width / 3 - 5, TALL - 8, lengths(), fonts);
+                blank, box, List.of(pattern), width / 3 - 5, tall() - 8, lengths(), fonts);
         cells.add(new Cell(d, "blank for " + line.names() + "; toned: the pattern"));
       }
     }
@@ -187,7 +200,7 @@ final class StepPictures {
       if (cells.size() < MOST_CELLS - 1) {
         SeenPiece seen = SeenPiece.of(line.piece(), Face.FRONT, List.of());
         double wide = lines(step).size() == 1 ? width / 2 : width / 3 - 5;
-        Drawing d = FlatFigure.openings(seen, wide, TALL, lengths(), fonts);
+        Drawing d = FlatFigure.openings(seen, wide, tall(), lengths(), fonts);
         cells.add(new Cell(d, line.names()));
       }
     }
@@ -201,7 +214,8 @@ final class StepPictures {
   private List<Cell> score(Step step) {
     SeenPiece seen = SeenPiece.of(pack.card().piece(step.pieces().get(0)), Face.FRONT, List.of());
     Drawing d =
-        hingeleaf.paper.figure.ScoreChart.scores(seen, width * 0.55, SCORE_TALL, lengths(), fonts);
+        hingeleaf.paper.figure.ScoreChart.scores(
+            seen, width * 0.55, SCORE_TALL * shorter, lengths(), fonts);
     boolean level =
         seen.scores().stream().allMatch(s -> Math.abs(s.at().from().y() - s.at().to().y()) < 1e-6);
     String edge = level ? "lower" : "left";
@@ -214,7 +228,7 @@ final class StepPictures {
       for (Face face : Face.values()) {
         SeenPiece seen = SeenPiece.of(pack.card().piece(id), face, List.of());
         if (!seen.inks().isEmpty() && cells.size() < MOST_CELLS) {
-          Drawing d = FlatFigure.words(seen, width / 3 - 5, TALL, lengths(), fonts);
+          Drawing d = FlatFigure.words(seen, width / 3 - 5, tall(), lengths(), fonts);
           cells.add(new Cell(d, id + (face == Face.FRONT ? "" : ", back up")));
         }
       }
@@ -238,7 +252,7 @@ final class StepPictures {
     Join.Glue first = glues(step).get(0);
     Piece part = pack.card().piece(first.a().piece());
     SeenPiece under = SeenPiece.of(part, first.a().face(), Held.of(first, pack.inputs().bench()));
-    Drawing glue = FlatFigure.glue(under, width / 4 - 5, TALL - 10, fonts);
+    Drawing glue = FlatFigure.glue(under, width / 4 - 5, tall() - 10, fonts);
     String what = first.raisedBy() > 0 ? "foam here" : part.stock().clear() ? "tape" : "glue here";
     String side = first.a().face() == Face.FRONT ? ", good face up" : ", back up";
     cells.add(new Cell(glue, part.name() + side + ": " + what));
@@ -247,7 +261,7 @@ final class StepPictures {
     if (soFar.size() > 1 && soFar.contains(first.a().piece())) {
       Look look = first.b().face() == Face.FRONT ? FRONT : BEHIND;
       var wanted = new CardViews.Wanted(soFar, Set.copyOf(step.pieces()), List.of());
-      Drawing d = views.drawing(wanted, made(), look, width * 0.32, TALL);
+      Drawing d = views.drawing(wanted, made(), look, width * 0.32, tall());
       cells.add(new Cell(d, "the card so far"));
     }
     return cells;
@@ -256,7 +270,7 @@ final class StepPictures {
   private Cell placed(List<Join.Glue> glues) {
     Placement at = Placement.of(pack.card(), glues);
     Drawing d =
-        FlatFigure.placed(at.base(), at.panel(), at.parts(), width / 3, TALL, lengths(), fonts);
+        FlatFigure.placed(at.base(), at.panel(), at.parts(), width / 3, tall(), lengths(), fonts);
     String face = glues.get(0).b().face() == Face.FRONT ? ", good face up" : ", turned over";
     return new Cell(d, at.base().piece().name() + face);
   }
@@ -384,7 +398,7 @@ final class StepPictures {
       Rest best = pack.flats().states().get(pack.best());
       String size = units().size(best.width(), best.height());
       var wanted = new CardViews.Wanted(all, Set.of(), List.of());
-      Drawing flat = views.pressed(wanted, best.posed(), Look.straightOn(), width * 0.4, TALL);
+      Drawing flat = views.pressed(wanted, best.posed(), Look.straightOn(), width * 0.4, tall());
       cells.add(new Cell(flat, "flat: " + size));
     }
     return cells;
@@ -397,8 +411,8 @@ final class StepPictures {
   private Cell cell(
       Set<String> shown, Set<String> fresh, List<Patch> glued, Posed pose, Look look, String say) {
     var wanted = new CardViews.Wanted(shown, fresh, glued);
-    double wide = width * (glued.isEmpty() ? 0.4 : TAB_WIDE);
-    return new Cell(views.drawing(wanted, pose, look, wide, TALL), say);
+    double wide = width * (glued.isEmpty() ? 0.4 : TAB_WIDE * shorter);
+    return new Cell(views.drawing(wanted, pose, look, wide, tall()), say);
   }
 
   /** Pieces that hang together with the card's root once this step is done. */
@@ -452,6 +466,10 @@ final class StepPictures {
   private Posed along(double share) {
     List<Posed> way = pack.wayToBestRest();
     return way.isEmpty() ? still : way.get((int) Math.floor((way.size() - 1) * share));
+  }
+
+  private double tall() {
+    return TALL * shorter;
   }
 
   private hingeleaf.measure.MakerUnits units() {

@@ -16,6 +16,7 @@ final class TroubleChapter {
 
   void add(List<Block> all) {
     all.add(new Block.Heading(2, "When it goes wrong"));
+    all.add(Block.Paragraph.note("Common practice of the trade; try a cure on a scrap first."));
     List<List<String>> rows = new ArrayList<>();
     rows.add(
         List.of(
@@ -82,7 +83,6 @@ final class TroubleChapter {
                 Block.Column.text("Save this one"),
                 Block.Column.text("On the next")),
             rows));
-    all.add(Block.Paragraph.note("Common practice of the trade; try a cure on a scrap first."));
   }
 
   private String small(double mm, String inches) {

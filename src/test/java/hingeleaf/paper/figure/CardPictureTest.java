@@ -94,4 +94,28 @@ class CardPictureTest {
     assertThat(Tone.shaded("#ffffff", 0.5)).isEqualTo("#808080");
     assertThat(Tone.mixed("#000000", "#0a1464", 0.1)).isEqualTo("#01020a");
   }
+
+  /** A slope takes its paper's tone and a third of white or a fifth of black. */
+  @Test
+  void slopesOfAPattern_areLightAndDarkOnTheirPaper() throws Exception {
+    Region back = Region.of(Ring.rectangle(0, 0, 100, 80));
+    View pressed =
+        new View(
+            List.of(
+                new Area(back, Kind.PAPER, "#204060", 1, false),
+                new Area(Region.of(Ring.rectangle(10, 10, 20, 70)), Kind.LIT, "#204060", 1, false),
+                new Area(
+                    Region.of(Ring.rectangle(70, 10, 80, 70)), Kind.SHADED, "#204060", 1, false)),
+            List.of(),
+            List.of(),
+            new Box(0, 0, 100, 80));
+    Drawing d = CardPicture.of(pressed, "t", Manner.COLOUR, 200, 200, BACKGROUND);
+    // 0x20 = 32: 32 + 0.35 x 223 = 110; 0x40: 131; 0x60: 152. Dark: 25.6, 51.2, 76.8.
+    assertThat(at(d, 4 + 15, 4 + 40)).isEqualTo("#6e8398");
+    assertThat(at(d, 4 + 75, 4 + 40)).isEqualTo("#1a334d");
+    Drawing step = CardPicture.of(pressed, "t", Manner.STEP, 200, 200, BACKGROUND);
+    // On white a step's drawing shows the dark slope alone: 0.8 of 255.
+    assertThat(at(step, 4 + 15, 4 + 40)).isEqualTo("#ffffff");
+    assertThat(at(step, 4 + 75, 4 + 40)).isEqualTo("#cccccc");
+  }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import hingeleaf.card.Card;
+import hingeleaf.card.Embossing;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.Label;
@@ -13,12 +14,14 @@ import hingeleaf.card.Mechanism;
 import hingeleaf.card.Panel;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
+import hingeleaf.geom.Box;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Ring;
 import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
 import hingeleaf.paper.Samples;
+import hingeleaf.stock.EmbossingFolder;
 import hingeleaf.stock.Grain;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -37,6 +40,10 @@ class CardGlbTest {
 
   /** A mat on the front of a back, and an ornament turned over and laid on the mat. */
   private static MadeCard card() {
+    return card(flat("mat"));
+  }
+
+  private static MadeCard card(Piece mat) {
     Rigid over = Rigid.rotation(Vec3.ZERO, new Vec3(0, 1, 0), Math.PI);
     List<Join> joins =
         List.of(
@@ -47,7 +54,7 @@ class CardGlbTest {
         new Card(
             "Three",
             List.of(new Card.Root("back", "back", Rigid.IDENTITY)),
-            List.of(flat("back"), flat("mat"), flat("boat")),
+            List.of(flat("back"), mat, flat("boat")),
             joins);
     return new MadeCard(
         card,
@@ -68,6 +75,36 @@ class CardGlbTest {
       Vec3 middle = solids.get(i).made().apply(new Vec3(0, 0, solids.get(i).lift()));
       assertThat(middle.z()).isCloseTo(expected[i], within(1e-12));
     }
+  }
+
+  /** A pattern of 0.8 mm that is 30 x 20 in the middle of the mat's 40 x 40. */
+  private static Piece pressed() {
+    var folder = new EmbossingFolder("waves", "waves", 30, 20, 0.8);
+    return flat("mat").embossed(new Embossing(folder, "mat", new Box(5, 10, 35, 30), "m"));
+  }
+
+  @Test
+  void whatIsLaidOnAPattern_liesOnItsTop() {
+    List<Solid> solids = CardGlb.solids(card(pressed()));
+    double[] expected = {0, 0.356, 2 * 0.356 + 0.8};
+    for (int i = 0; i < 3; i++) {
+      Vec3 middle = solids.get(i).made().apply(new Vec3(0, 0, solids.get(i).lift()));
+      assertThat(middle.z()).isCloseTo(expected[i], within(1e-12));
+    }
+  }
+
+  @Test
+  void aPattern_isRaisedOverItsOwnArea_byWhatTheFolderAdds() {
+    List<Solid> solids = CardGlb.solids(card(pressed()));
+    assertThat(solids.get(0).raised()).isEmpty();
+    assertThat(solids.get(1).raises()).isEqualTo(0.8);
+    assertThat(solids.get(1).raised())
+        .singleElement()
+        .satisfies(
+            r -> {
+              assertThat(r.area()).isCloseTo(600, within(1e-9));
+              assertThat(r.box()).isEqualTo(new Box(5, 10, 35, 30));
+            });
   }
 
   @Test

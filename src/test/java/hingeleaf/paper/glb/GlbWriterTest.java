@@ -330,4 +330,37 @@ class GlbWriterTest {
             () -> GlbWriter.write("x", SOLIDS, List.of(new Moment(0, List.of(Rigid.IDENTITY)))))
         .hasMessage("1 poses at 0.0 s for 3 panels");
   }
+
+  /** A board 40 x 30 with a pattern of 20 x 10 that stands up by 0.8. */
+  @Test
+  void pattern_standsUpOnTheFrontAlone() {
+    Region raised = Region.of(Ring.rectangle(10, 10, 30, 20));
+    Region board = Region.of(Ring.rectangle(0, 0, 40, 30));
+    Solid pressed =
+        new Solid(
+            "sea", "sea", board, 0.356, 0, FACES, false, Rigid.IDENTITY, List.of(raised), 0.8);
+    File file = open(GlbWriter.write("Sea", List.of(pressed), List.of()));
+    double flat = 0;
+    double top = 0;
+    for (JsonNode part : file.json().get("meshes").get(0).get("primitives")) {
+      float[][] at = file.vectors(part.get("attributes").get("POSITION").asInt());
+      float[][] normals = file.vectors(part.get("attributes").get("NORMAL").asInt());
+      int[] t = file.indices(part.get("indices").asInt());
+      for (int i = 0; i < t.length; i += 3) {
+        double[] a = corner(at[t[i]]);
+        double[] b = corner(at[t[i + 1]]);
+        double[] c = corner(at[t[i + 2]]);
+        double area = ((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])) / 2;
+        if (normals[t[i]][2] > 0.9f) {
+          top += Math.abs(a[2] - 0.978) < 1e-5 ? area : 0;
+          flat += Math.abs(a[2] - 0.178) < 1e-5 ? area : 0;
+        } else {
+          assertThat(Math.min(a[2], Math.min(b[2], c[2]))).isGreaterThan(-0.1781);
+        }
+      }
+    }
+    // Half of 0.356, and 0.8 more.
+    assertThat(top).isCloseTo(200, within(1e-3));
+    assertThat(flat).isCloseTo(1200, within(1e-3));
+  }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import hingeleaf.card.Embossing;
 import hingeleaf.card.Face;
 import hingeleaf.card.Piece;
 import hingeleaf.geom.Box;
@@ -15,6 +16,7 @@ import hingeleaf.paper.pdf.DrawnPage.Line;
 import hingeleaf.paper.template.Template;
 import hingeleaf.paper.template.TemplateBook;
 import hingeleaf.paper.template.TemplateStyle;
+import hingeleaf.stock.EmbossingFolder;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -226,6 +228,21 @@ class TemplatePdfTest {
       }
       assertThat(seen).hasSize(6);
     }
+  }
+
+  // The same list: what is pressed is Embossing, at its true size. 105 x 148 mm is ISO A6.
+  @Test
+  void pattern_isAnEmbossingLayer_atItsTrueSize() throws IOException {
+    Piece plain = Samples.frame("near", 150, 150, 12, 12, 60);
+    var folder = new EmbossingFolder("a6", "A6", 105, 148, 0.8);
+    Box plates = new Box(46.5, 1, 151.5, 149);
+    Piece pressed = plain.embossed(new Embossing(folder, "panel", plates, "frames/0"));
+    assertThat(read(file(PaperSize.A4, Face.FRONT, plain)).get(0).lines("Embossing")).isEmpty();
+    Box drawn =
+        largest(read(file(PaperSize.A4, Face.FRONT, pressed)).get(0).lines("Embossing")).box();
+    // The piece is 198 wide and lies turned on A4.
+    assertThat(Math.min(drawn.width(), drawn.height())).isCloseTo(105, within(1e-3));
+    assertThat(Math.max(drawn.width(), drawn.height())).isCloseTo(148, within(1e-3));
   }
 
   @Test

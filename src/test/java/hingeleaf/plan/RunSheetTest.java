@@ -13,10 +13,9 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
-/** A batch and a class, by sums done by hand (shares and factors: common practice, no source). */
-class RunAndClassTest {
+/** A batch, by sums done by hand (shares: common practice, no source). */
+class RunSheetTest {
   private final Card card = SampleStacks.plain(150, 150, 12, 12, 3, 0.356).card();
   private final Bench bench = BuiltInBench.metric();
   private final CutList cuts = CutList.of(card.pieces(), bench);
@@ -87,40 +86,5 @@ class RunAndClassTest {
     assertThat(each).isLessThan(work.hands());
     // All that a setting can save is half of the cuts and scores: 5.4 minutes of each further card.
     assertThat(each).isEqualTo(work.hands() - 5.4 * 49 / 50, Offset.offset(1e-9));
-  }
-
-  @Test
-  void learnersNeedTwoAndAHalfTimesAsLong() {
-    ClassSheet sheet = ClassSheet.of(work, 12, 600);
-    double hands =
-        work.steps().stream()
-            .filter(s -> !sheet.home().contains(s.number()))
-            .mapToDouble(Step::hands)
-            .sum();
-    assertThat(sheet.needed()).isEqualTo(15 + 2.5 * hands);
-    assertThat(sheet.bags()).isEqualTo(13);
-  }
-
-  @ParameterizedTest
-  @ValueSource(ints = {30, 45, 60, 90, 120, 240})
-  void whatIsDoneAtHomeNeedsNothingFromTheClass(int minutes) {
-    ClassSheet sheet = ClassSheet.of(work, 12, minutes);
-    for (int n : sheet.home()) {
-      assertThat(sheet.home()).containsAll(work.steps().get(n - 1).after());
-    }
-    assertThat(sheet.home()).hasSize(work.steps().size() - sheet.lesson().size());
-    assertThat(work.steps())
-        .filteredOn(s -> s.kind() == Step.Kind.CUT || s.kind() == Step.Kind.SHAPE)
-        .allMatch(s -> sheet.home().contains(s.number()), "no blades in class");
-    double end = sheet.lesson().get(sheet.lesson().size() - 1).to();
-    assertThat(end).isLessThanOrEqualTo(sheet.needed());
-  }
-
-  @Test
-  void aShortClassLeavesMoreToHome() {
-    assertThat(ClassSheet.of(work, 12, 45).home().size())
-        .isGreaterThan(ClassSheet.of(work, 12, 600).home().size());
-    assertThat(ClassSheet.of(work, 12, 16).fits()).isFalse();
-    assertThat(ClassSheet.of(work, 12, 600).fits()).isTrue();
   }
 }
