@@ -11,7 +11,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -81,13 +80,8 @@ public final class Overlay {
 
   /** Whether {@code inner} lies in {@code outer}, edges allowed to touch. */
   public static boolean within(Collection<Region> inner, Collection<Region> outer) {
-    return covers(outer, inner) || difference(inner, outer).isEmpty();
-  }
-
-  /** Whether {@code b} lies exactly in {@code a}: quick to tell, and mostly so. */
-  private static boolean covers(Collection<Region> a, Collection<Region> b) {
-    return a.size() == 1 && plainlyCovers(a.iterator().next(), b)
-        || PreparedGeometryFactory.prepare(shape(a)).covers(shape(b));
+    Region only = outer.size() == 1 ? outer.iterator().next() : null;
+    return only != null && plainlyCovers(only, inner) || difference(inner, outer).isEmpty();
   }
 
   /** Whether the boxes tell already: a plain rectangle, with no hole near what lies in it. */
