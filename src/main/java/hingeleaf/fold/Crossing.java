@@ -27,17 +27,18 @@ final class Crossing {
   private final Bodies bodies;
   private final int[] large;
   private final Set<Long> before = new HashSet<>();
+  private final List<Panel> still = new ArrayList<>();
 
   Crossing(Mechanism mechanism, Bodies bodies) {
     this.mechanism = mechanism;
     this.bodies = bodies;
     this.large = large(mechanism);
-    List<Rigid> still = new ArrayList<>();
-    mechanism.facets().forEach(f -> still.add(Rigid.IDENTITY));
-    List<Panel> panels = panels(still);
-    for (int a = 0; a < panels.size(); a++) {
-      for (int b = a + 1; b < panels.size(); b++) {
-        if (crosses(panels, a, b)) {
+    for (int f : large) {
+      still.add(new Panel(mechanism.facets().get(f), Rigid.IDENTITY));
+    }
+    for (int a = 0; a < large.length; a++) {
+      for (int b = a + 1; b < large.length; b++) {
+        if (crosses(still, a, b)) {
           before.add(key(a, b));
         }
       }
@@ -125,7 +126,9 @@ final class Crossing {
     List<Panel> panels = panels(motions);
     for (int a = 0; a < panels.size(); a++) {
       for (int b = a + 1; b < panels.size(); b++) {
-        if (crosses(panels, a, b) && !before.contains(key(a, b))) {
+        // Two that have moved as one lie to each other as they did.
+        boolean asOne = panels.get(a).motion == panels.get(b).motion;
+        if (!asOne && crosses(panels, a, b) && !before.contains(key(a, b))) {
           return true;
         }
       }
@@ -139,8 +142,10 @@ final class Crossing {
 
   private List<Panel> panels(List<Rigid> motions) {
     List<Panel> out = new ArrayList<>();
-    for (int f : large) {
-      out.add(new Panel(mechanism.facets().get(f), motions.get(f)));
+    for (int i = 0; i < large.length; i++) {
+      Rigid motion = motions.get(large[i]);
+      boolean moved = motion != Rigid.IDENTITY;
+      out.add(moved ? new Panel(mechanism.facets().get(large[i]), motion) : still.get(i));
     }
     return out;
   }

@@ -41,11 +41,13 @@ public final class FlatStates {
   private final Rests rests;
   private final Outskirts outskirts;
   private final Stays stays;
+  private final Piles piles;
 
   private FlatStates(MadeCard made) {
     this.made = made;
     this.stays = Stays.of(made);
     this.outskirts = new Outskirts(made);
+    this.piles = new Piles(made);
     this.linkage = Linkage.of(withoutOrnaments(made, stays), Budget.of(STEPS));
     this.rests = flat(linkage.rests(false, Budget.of(STEPS)));
   }
@@ -160,7 +162,7 @@ public final class FlatStates {
     Posed flat = stays.laid(linkage.rest(rests, p.pick));
     double[] values = flat.values().stream().mapToDouble(v -> v * NEARLY).toArray();
     Box box = Piles.footprint(made, flat);
-    Piles.Pile pile = Piles.of(made, flat, stays.laid(linkage.at(values)));
+    Piles.Pile pile = piles.pile(flat, stays.laid(linkage.at(values)));
     String held = pile.chain().isEmpty() ? "" : pile.chain().get(pile.chain().size() - 1);
     return new Rest(flat, p.leans, box.width(), box.height(), pile.limp(), pile.rigid(), held);
   }

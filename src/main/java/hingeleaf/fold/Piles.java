@@ -6,6 +6,7 @@ import hingeleaf.card.MadeCard;
 import hingeleaf.card.Posed;
 import hingeleaf.geom.Arrangement;
 import hingeleaf.geom.Box;
+import hingeleaf.geom.Overlay;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec2;
@@ -41,9 +42,12 @@ public final class Piles {
   private final MadeCard made;
   private final double[] thick;
   private final double[] level;
+  private final List<Region> shapes;
 
-  private Piles(MadeCard made) {
+  /** For several piles of one card: what they share is worked out once. */
+  Piles(MadeCard made) {
     this.made = made;
+    this.shapes = made.panels().stream().map(p -> Overlay.coarser(p.region(), COARSE_MM)).toList();
     this.thick = new double[made.panels().size()];
     this.level = new double[made.panels().size()];
     for (int i = 0; i < thick.length; i++) {
@@ -118,18 +122,19 @@ public final class Piles {
     return true;
   }
 
-  private Pile pile(Posed flat, Posed nearly) {
-    List<Region> shapes = new ArrayList<>();
+  /** See {@link #of}. */
+  Pile pile(Posed flat, Posed nearly) {
+    List<Region> laid = new ArrayList<>();
     for (int i = 0; i < thick.length; i++) {
       Rigid pose = pose(made, flat, i);
-      shapes.add(made.panels().get(i).region().map(p -> flatten(pose.apply(p))));
+      laid.add(shapes.get(i).map(p -> flatten(pose.apply(p))));
     }
     double limp = 0;
     int layers = 0;
     double layered = 0;
     Map<Integer, Set<Integer>> above = new LinkedHashMap<>();
     Rigid[] lifted = lifted(flat, nearly);
-    for (Arrangement.Cell cell : Arrangement.of(shapes, COARSE_MM)) {
+    for (Arrangement.Cell cell : Arrangement.of(laid)) {
       limp = Math.max(limp, stacked(cell.cover()));
       layers = Math.max(layers, cell.cover().cardinality());
       layered += cell.area() * cell.cover().cardinality();

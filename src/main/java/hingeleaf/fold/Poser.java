@@ -57,7 +57,8 @@ final class Poser {
   }
 
   /**
-   * The motion of one body.
+   * The motion of one body; the very same as that of the body before it where the joint between
+   * them stands still.
    *
    * @param motion those of all bodies before it in the order of the search
    */
@@ -66,16 +67,15 @@ final class Poser {
     if (e < 0) {
       return Rigid.IDENTITY;
     }
-    return graph.b[e] == v
-        ? joint(e, q[e]).then(motion[graph.a[e]])
-        : joint(e, -q[e]).then(motion[graph.b[e]]);
+    Rigid before = motion[graph.b[e] == v ? graph.a[e] : graph.b[e]];
+    if (q[e] == 0) {
+      return before;
+    }
+    return joint(e, graph.b[e] == v ? q[e] : -q[e]).then(before);
   }
 
   /** The motion of panel b relative to panel a at a value of the joint between them. */
   private Rigid joint(int e, double value) {
-    if (value == 0) {
-      return Rigid.IDENTITY;
-    }
     return axes.slides[e]
         ? Rigid.translation(axes.along[e].times(value))
         : Rigid.rotation(axes.from[e], axes.to[e], value);

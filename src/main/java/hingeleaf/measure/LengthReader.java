@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Reads one length; see {@link Length#read}. One object reads one text. */
 final class LengthReader {
@@ -105,20 +106,51 @@ final class LengthReader {
     if (written.length() > LONGEST_TEXT) {
       throw new Wrong("this is too long to be a length", "");
     }
+    boolean negative = written.startsWith("-");
+    Rational number = bareNumber(negative ? 1 : 0);
+    if (number != null) {
+      return within(number.times(bare.mm()), negative);
+    }
     rest = plain(written);
     if (rest.isEmpty()) {
       throw new Wrong("a length is missing here, such as " + example(), "");
     }
-    boolean negative = rest.startsWith("-");
+    negative = rest.startsWith("-");
     if (negative || rest.startsWith("+")) {
       rest = rest.substring(1).strip();
     }
-    Rational mm = afterSign();
-    Length length = new Length(negative ? mm.negated() : mm);
+    return within(afterSign(), negative);
+  }
+
+  private Length within(Rational mm, boolean negative) throws Wrong {
     if (new Length(mm).compareTo(FURTHEST) > 0) {
       throw new Wrong(shown() + " is more than 10 m, too long for any card", "");
     }
-    return length;
+    return new Length(negative ? mm.negated() : mm);
+  }
+
+  /**
+   * What most lengths in a file are, read without any pattern; null for all that is written else.
+   */
+  private @Nullable Rational bareNumber(int from) {
+    long digits = 0;
+    long below = 0;
+    int n = written.length();
+    if (from == n || n - from > MOST_DIGITS) {
+      return null;
+    }
+    for (int i = from; i < n; i++) {
+      char c = written.charAt(i);
+      if (c == '.' && below == 0 && i > from && i + 1 < n) {
+        below = 1;
+      } else if (c >= '0' && c <= '9') {
+        digits = 10 * digits + (c - '0');
+        below *= 10;
+      } else {
+        return null;
+      }
+    }
+    return Rational.of(digits, Math.max(1, below));
   }
 
   private String example() {
@@ -130,8 +162,10 @@ final class LengthReader {
     return text.replace('\u2212', '-')
         .replace('\u2013', '-')
         .replace('\u2044', '/')
-        .replaceAll("[\u2032\u2019]", "'")
-        .replaceAll("[\u2033\u201D]", "\"")
+        .replace('\u2032', '\'')
+        .replace('\u2019', '\'')
+        .replace('\u2033', '"')
+        .replace('\u201D', '"')
         .replaceAll("[\\s\u00A0\u2009\u202F]+", " ")
         .strip();
   }

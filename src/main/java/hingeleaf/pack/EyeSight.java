@@ -155,6 +155,9 @@ public final class EyeSight {
     }
     Body body = body(v.path());
     Predicate<Placed> there = wanted.equals("hidden") ? p -> true : bare(v);
+    if (!body.ink && !wanted.equals("hidden") && sight.clear(there, body::isOf)) {
+      return Optional.empty();
+    }
     Map<String, List<Region>> visible = body.visible(sight.areas(there, body::isOf));
     double whole = body.panels.values().stream().mapToDouble(Overlay::area).sum();
     double seen = visible.values().stream().mapToDouble(Overlay::area).sum();

@@ -12,11 +12,12 @@ public final class Depths {
   /** One for each piece with sides, in the card's order, mm. */
   public static List<Double> of(Card card) {
     List<Double> sides = new ArrayList<>();
+    PanelBoxes panels = new PanelBoxes();
     for (Piece p : card.pieces()) {
       p.labels().stream()
           .filter(l -> l.name().startsWith("side-"))
           .findFirst()
-          .map(l -> Says.panel(p, l.name()))
+          .map(l -> panels.box(p, l.name()))
           .ifPresent(b -> sides.add(Math.min(b.width(), b.height())));
     }
     return sides;

@@ -22,6 +22,7 @@ final class GlueWords {
   private final Card card;
   private final Bench bench;
   private final MakerUnits units;
+  private final PanelBoxes panels = new PanelBoxes();
 
   GlueWords(Card card, Bench bench, MakerUnits units) {
     this.card = card;
@@ -80,14 +81,14 @@ final class GlueWords {
 
   private String placing(Join.Glue g, boolean toldForAll) {
     String part = Says.called(card.piece(g.a().piece())) + ": ";
-    String set = Says.place(card, g, units);
+    String set = Says.place(spot(g), units);
     return toldForAll
         ? part + set + "."
         : part + how(g) + ". Set it " + set + " of " + Says.called(card.piece(g.b().piece())) + ".";
   }
 
   private String checkPlace(Join.Glue g) {
-    var spot = Says.spot(card, g);
+    var spot = spot(g);
     return Says.called(card.piece(g.a().piece()))
         + " is straight: "
         + units.rounded(Math.abs(spot.minY()))
@@ -205,7 +206,7 @@ final class GlueWords {
             + Says.called(behind),
         onTab(g)
             + " Set the fold of the tab exactly along the "
-            + Says.edge(g, behind)
+            + edge(g, behind)
             + " of "
             + Says.called(behind)
             + ", its good face towards you, level at both ends, and press for "
@@ -231,8 +232,8 @@ final class GlueWords {
     Glue glue = glue(g);
     String where =
         stay
-            ? "Set its fold along the " + Says.edge(g, behind) + " of " + Says.called(behind)
-            : "Set it " + Says.place(card, g, units) + " of " + Says.called(behind);
+            ? "Set its fold along the " + edge(g, behind) + " of " + Says.called(behind)
+            : "Set it " + Says.place(spot(g), units) + " of " + Says.called(behind);
     String dry =
         glue.dryMinutes() > 0
             ? " Plain paper under what must stay free, then "
@@ -336,11 +337,7 @@ final class GlueWords {
     Piece behind = card.piece(g.b().piece());
     String over = " over onto " + Says.called(behind);
     String press =
-        "press along the "
-            + Says.edge(g, behind)
-            + " for "
-            + Says.minutes(glue(g).holdMinutes())
-            + ".";
+        "press along the " + edge(g, behind) + " for " + Says.minutes(glue(g).holdMinutes()) + ".";
     return toldBefore
         ? "Swing " + part + over + ", flat; the tab stays where it falls. P" + press.substring(1)
         : "Lay the card so far flat and swing "
@@ -377,13 +374,23 @@ final class GlueWords {
         .orElse("");
   }
 
+  private Box spot(Join.Glue g) {
+    return Says.spot(card, g, panels.box(card.piece(g.b().piece()), g.b().panel()));
+  }
+
+  private String edge(Join.Glue g, Piece behind) {
+    return Says.edge(g, panels.box(behind, g.b().panel()));
+  }
+
   /** How deep the side at a tab is: from the tab's fold to the next one. */
   private double depth(Join.Glue g) {
     Piece p = card.piece(g.a().piece());
     String end = g.a().panel().substring(g.a().panel().indexOf('-') + 1);
-    return p.labels().stream().anyMatch(l -> l.name().equals("side-" + end))
-        ? Math.min(Says.panel(p, "side-" + end).width(), Says.panel(p, "side-" + end).height())
-        : 0;
+    if (p.labels().stream().noneMatch(l -> l.name().equals("side-" + end))) {
+      return 0;
+    }
+    Box side = panels.box(p, "side-" + end);
+    return Math.min(side.width(), side.height());
   }
 
   private static double longSide(Join.Glue g) {

@@ -3,7 +3,6 @@ package hingeleaf.plan;
 import hingeleaf.card.Card;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
-import hingeleaf.card.PanelLayout;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.geom.Box;
@@ -76,11 +75,6 @@ final class Says {
     return parts + "/" + below + " in";
   }
 
-  static Box panel(Piece piece, String name) {
-    PanelLayout layout = PanelLayout.of(piece);
-    return layout.panels().get(layout.index(name)).region().box();
-  }
-
   /** "tab-left" as "left tab". */
   static String spoken(String panel) {
     int dash = panel.indexOf('-');
@@ -97,8 +91,7 @@ final class Says {
   }
 
   /** Which edge of the panel behind a tab's patch lies along. */
-  static String edge(Join.Glue g, Piece behind) {
-    Box panel = panel(behind, g.b().panel());
+  static String edge(Join.Glue g, Box panel) {
     Box area = g.b().area().box();
     if (area.height() >= area.width()) {
       boolean left = area.minX() - panel.minX() <= panel.maxX() - area.maxX();
@@ -110,9 +103,10 @@ final class Says {
   /**
    * Where a part lies on its panel: from the left and the lower edge of the panel as the maker sees
    * the face that it is fixed to.
+   *
+   * @param spot see {@link #spot}
    */
-  static String place(Card card, Join.Glue g, MakerUnits units) {
-    Box spot = spot(card, g);
+  static String place(Box spot, MakerUnits units) {
     return beyond(spot.minX(), "left", units)
         + " and "
         + beyond(spot.minY(), "lower", units)
@@ -122,10 +116,11 @@ final class Says {
   /**
    * The box of a part on the panel that carries it, from the panel's left and lower edge, with the
    * carrying face up (a back is seen turned over left to right).
+   *
+   * @param panel box of the carrying panel, in its piece
    */
-  static Box spot(Card card, Join.Glue g) {
+  static Box spot(Card card, Join.Glue g, Box panel) {
     Box part = card.piece(g.a().piece()).box();
-    Box panel = panel(card.piece(g.b().piece()), g.b().panel());
     Vec2 a = g.a().origin();
     Vec2 b = g.b().origin();
     boolean turned = g.a().along().dot(g.b().along()) < 0;

@@ -71,12 +71,7 @@ final class Hiding {
 
   /** What is left of a surface; the same list as the last time if nothing has come before it. */
   List<Polygon> visible(int i, BitSet there) {
-    BitSet before = new BitSet();
-    for (int j : near(i)) {
-      if (there.get(j) && !hider(i, j).isEmpty()) {
-        before.set(j);
-      }
-    }
+    BitSet before = before(i, there);
     BitSet gone = (BitSet) left[i].behind.clone();
     gone.andNot(before);
     if (!gone.isEmpty()) {
@@ -88,6 +83,17 @@ final class Hiding {
       left[i] = new Left(before, without(left[i].polygons, hiders(i, fresh)));
     }
     return left[i].polygons;
+  }
+
+  /** The surfaces that are there, lie before one and may hide some of it. */
+  BitSet before(int i, BitSet there) {
+    BitSet before = new BitSet();
+    for (int j : near(i)) {
+      if (there.get(j) && !hider(i, j).isEmpty()) {
+        before.set(j);
+      }
+    }
+    return before;
   }
 
   private List<Polygon> hiders(int i, BitSet which) {

@@ -131,6 +131,23 @@ public final class Sight {
     return out;
   }
 
+  /**
+   * Whether nothing hides anything of some parts: quicker to tell than what is seen of them.
+   *
+   * @param which the parts that are there
+   * @param asked the parts that are asked about
+   */
+  public boolean clear(Predicate<Placed> which, Predicate<Placed> asked) {
+    BitSet there = there(which);
+    return surfaces.stream()
+        .filter(s -> asked.test(s.part()))
+        .allMatch(
+            s ->
+                there.get(s.index())
+                    && !s.shape().isEmpty()
+                    && hiding.before(s.index(), there).isEmpty());
+  }
+
   private BitSet there(Predicate<Placed> which) {
     BitSet there = new BitSet();
     surfaces.stream().filter(s -> which.test(s.part())).forEach(s -> there.set(s.index()));
