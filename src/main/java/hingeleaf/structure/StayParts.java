@@ -17,7 +17,6 @@ import hingeleaf.geom.Segment;
 import hingeleaf.geom.Vec2;
 import hingeleaf.stock.Grain;
 import hingeleaf.stock.Stock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -206,21 +205,7 @@ final class StayParts {
   /** Cuts a slit into a layer. */
   void slit(Surface layer, Segment slit) {
     Piece host = shop.card().piece(layer.piece()).orElseThrow();
-    List<Segment> slits = new ArrayList<>(host.slits());
-    slits.add(slit);
-    shop.card()
-        .replace(
-            new Piece(
-                host.id(),
-                host.name(),
-                host.stock(),
-                host.grain(),
-                host.shape(),
-                slits,
-                host.scores(),
-                host.labels(),
-                host.inks(),
-                host.origin()));
+    shop.card().replace(host.slit(List.of(slit)));
   }
 
   /** Whether its name is free; adds the piece then. */
