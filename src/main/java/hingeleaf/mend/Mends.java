@@ -81,14 +81,18 @@ public final class Mends {
     if (there.isPresent() && there.get() instanceof Node.Fields shape) {
       return shapes(shape, want);
     }
-    String last = path.substring(path.lastIndexOf('.') + 1);
-    String word = path.contains(".aperture") ? "opening" : last.replace('-', ' ');
-    if (path.endsWith(".at[0]") || path.endsWith(".at[1]")) {
-      return sizes(want).stream().map(l -> new Mend(place(path, l), put(path, l))).toList();
-    }
     return sizes(want).stream()
-        .map(l -> new Mend("make the " + word + " " + say(l), put(path, l)))
+        .map(l -> new Mend("make " + named(path, say(l)), put(path, l)))
         .toList();
+  }
+
+  /** What gets a new size, and the size: "the tab 8 mm", "it 38.5 mm high". */
+  private static String named(String path, String size) {
+    if (path.contains(".outline.")) {
+      return "it " + size + (path.endsWith("[0]") ? " wide" : path.endsWith(SECOND) ? " high" : "");
+    }
+    String last = path.substring(path.lastIndexOf('.') + 1).replaceFirst("\\[\\d+]$", "");
+    return "the " + (path.contains(".aperture") ? "opening" : last.replace('-', ' ')) + " " + size;
   }
 
   /** Another place, on the ruler's marks; the other half of the offset stays. */
@@ -167,18 +171,7 @@ public final class Mends {
       all.add(least);
       all.add(least.plus(marks.step()));
     }
-    boolean place = want.parameter().contains(".at[");
-    return all.stream().filter(l -> place || l.signum() > 0).toList();
-  }
-
-  /** Where a part is put, from its panel's middle. */
-  private String place(String path, Length at) {
-    Length far = at.signum() < 0 ? exact(-at.mm()) : at;
-    String way =
-        path.endsWith("[0]")
-            ? at.signum() < 0 ? "to the left of" : "to the right of"
-            : at.signum() < 0 ? "below" : "above";
-    return "put its middle " + say(far) + " " + way + " that of its panel";
+    return all.stream().filter(l -> l.signum() > 0).toList();
   }
 
   private Length exact(double mm) {
