@@ -58,7 +58,23 @@ public final class Mends {
     for (Want want : finding.wants()) {
       candidates(want).stream().filter(this::cures).findFirst().ifPresent(all::add);
     }
-    return all;
+    return all.isEmpty() && finding.wants().size() > 1 ? together() : all;
+  }
+
+  /** All wants at once, where none by itself cures. */
+  private List<Mend> together() {
+    List<String> words = new ArrayList<>();
+    List<Change> changes = new ArrayList<>();
+    for (Want want : finding.wants()) {
+      List<Mend> some = candidates(want);
+      if (some.isEmpty()) {
+        return List.of();
+      }
+      words.add(some.get(0).words());
+      changes.addAll(some.get(0).changes());
+    }
+    Mend all = new Mend(String.join(" and ", words), changes);
+    return cures(all) ? List.of(all) : List.of();
   }
 
   private boolean cures(Mend mend) {

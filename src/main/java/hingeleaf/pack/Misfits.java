@@ -119,8 +119,17 @@ final class Misfits {
             + towards(s)
             + " - glue its second tab with the frame laid flat "
             + towards(s)
-            + (s.tilt() > ASKEW ? ", or cut it anew with equal sides" : "");
-    return level(s.tilt() <= ASKEW, piece, "stands-askew", message);
+            + "; to stand true it needs both sides "
+            + units.fine(s.links().first())
+            + " deep and a panel "
+            + units.fine(s.links().base())
+            + across(pack);
+    Problem p = level(s.tilt() <= ASKEW, piece, "stands-askew", message);
+    List<Want> wants = new ArrayList<>();
+    double side = s.links().first();
+    frame(pack, piece).ifPresent(f -> wants.add(new Want(f.path("side-depths", 1), side, side)));
+    cut(pack, piece, s.links().base()).ifPresent(wants::add);
+    return p.wanting(wants.toArray(Want[]::new));
   }
 
   /** It must be forced flat, unless its second tab is closed flat. */
