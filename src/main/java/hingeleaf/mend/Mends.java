@@ -54,11 +54,15 @@ public final class Mends {
   }
 
   private List<Mend> mends() {
-    List<Mend> all = new ArrayList<>(AddStay.of(pack, finding));
+    List<Mend> all = new ArrayList<>();
     for (Want want : finding.wants()) {
       candidates(want).stream().filter(this::cures).findFirst().ifPresent(all::add);
     }
-    return all.isEmpty() && finding.wants().size() > 1 ? together() : all;
+    if (all.isEmpty() && finding.wants().size() > 1) {
+      all.addAll(together());
+    }
+    all.addAll(AddStay.of(pack, finding));
+    return all;
   }
 
   /** All wants at once, where none by itself cures. */
