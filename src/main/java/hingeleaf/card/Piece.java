@@ -101,8 +101,7 @@ public record Piece(
   public Piece slit(List<Segment> more) {
     List<Segment> all = new ArrayList<>(slits);
     all.addAll(more);
-    return new Piece(
-        id, name, stock, grain, shape, all, scores, labels, inks, embossing, origin);
+    return new Piece(id, name, stock, grain, shape, all, scores, labels, inks, embossing, origin);
   }
 
   /** This piece folded along one more line, which parts one panel in two: all labels anew. */

@@ -82,8 +82,7 @@ final class AddStay {
       String stage = stages() > 1 ? frame(stages() - 2) : "back";
       all.add(
           new Mend(
-              "hang it on " + stage,
-              List.of(new Change.Put(stay.path("on"), YamlText.of(stage)))));
+              "hang it on " + stage, List.of(new Change.Put(stay.path("on"), YamlText.of(stage)))));
     }
   }
 

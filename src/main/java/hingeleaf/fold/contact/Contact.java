@@ -327,6 +327,7 @@ public final class Contact {
     private final Course course;
     private final Advance advance;
     private final Judge judge;
+
     /**
      * When a layer came down on a part, by panel: layers beyond that one matter until then only.
      */

@@ -50,7 +50,8 @@ public record Hold(
 
   /** Freedoms of the card whose stays were never made. */
   private static int bare(MadeCard made) {
-    Linkage bare = Linkage.of(FoldForward.of(made.card().withoutStays()).mechanism(), Budget.of(STEPS));
+    Linkage bare =
+        Linkage.of(FoldForward.of(made.card().withoutStays()).mechanism(), Budget.of(STEPS));
     return bare.mobility(Budget.of(STEPS));
   }
 

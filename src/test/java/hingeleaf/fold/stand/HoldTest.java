@@ -138,7 +138,6 @@ class HoldTest {
     assertThat(hold.frees()).isFalse();
   }
 
-
   @Test
   void topAndBottomSides_sinkNoMoreOnceAStayIsSet() {
     MadeCard made = stack(2, false, stay("base-tab", ""));
