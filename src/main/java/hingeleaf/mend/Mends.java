@@ -23,6 +23,7 @@ public final class Mends {
   private static final String SECOND = "[1]";
   private static final String ACROSS = ".at[0]";
   private static final String UP = ".at[1]";
+  private static final String ALONG = ".at";
   private static final String RAISED_BY = ".raised-by";
   private static final String SECOND_SET_IN = ".set-in" + SECOND;
 
@@ -94,6 +95,9 @@ public final class Mends {
     if (path.endsWith(ACROSS) || path.endsWith(UP)) {
       return moves(path, want);
     }
+    if (path.endsWith(ALONG)) {
+      return slides(path, want);
+    }
     if (path.endsWith(RAISED_BY)) {
       return raises(path, want);
     }
@@ -139,6 +143,14 @@ public final class Mends {
               List.of(new Change.Put(at, pair))));
     }
     return all;
+  }
+
+  /** Another place along an edge, on the ruler's marks. */
+  private List<Mend> slides(String path, Want want) {
+    boolean more = Double.isFinite(want.least());
+    double to = more ? marks.up(want.least()) : marks.down(want.most());
+    String words = "move it " + say(exact(Math.abs(to - offset(path)))) + " along its edge";
+    return List.of(new Mend(words, List.of(new Change.Put(path, number(to)))));
   }
 
   private double offset(String path) {

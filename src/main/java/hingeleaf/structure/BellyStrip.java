@@ -58,9 +58,11 @@ final class BellyStrip implements Structure {
     Surface front = p.front();
     double half = (width + StayParts.PLAY_MM) / 2;
     double slit = hook / 2;
-    double need = Math.max(hook, slit + front.stock().leastBorder());
-    if (!p.room(p.layer(0), width / 2, tab, "its glued strip")
-        || !p.room(front, half, need, "the slit for its hook")) {
+    List<StayParts.Need> needs =
+        List.of(
+            StayParts.Need.of(p.layer(0), "its glued strip", width / 2, "tab", tab),
+            StayParts.Need.slit(front, "the slit for its hook", half, "hook", hook));
+    if (!p.room(needs)) {
       return;
     }
     List<Score> scores =

@@ -96,7 +96,7 @@ final class FoldDownBrace implements Structure {
                   p.name + ": this stage is too small for a brace - use another stay"));
       return;
     }
-    if (!p.room(on, hung / 2, tab, "its glued strip")) {
+    if (!p.room(List.of(StayParts.Need.of(on, "its glued strip", hung / 2, "tab", tab)))) {
       return;
     }
     double x = (width - hung) / 2;

@@ -58,10 +58,13 @@ final class SlotLock implements Structure {
     double deep = high / 2;
     int layers = p.stack.layers().size();
     double length = p.shop.bearings().nearest(p.stack.ahead(layers - 1) + 2 * past);
+    List<StayParts.Need> needs = new ArrayList<>();
     for (int k = 0; k < layers; k++) {
-      if (!p.room(p.layer(k), p.layer(k).stock().leastBorder(), high, "the strip on edge")) {
-        return;
-      }
+      double border = p.layer(k).stock().leastBorder();
+      needs.add(StayParts.Need.of(p.layer(k), "the strip on edge", border, "height", high));
+    }
+    if (!p.room(needs)) {
+      return;
     }
     List<Region> notches = new ArrayList<>();
     for (int k = 0; k < layers; k++) {

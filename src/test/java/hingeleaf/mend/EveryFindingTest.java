@@ -213,11 +213,12 @@ class EveryFindingTest {
             card("15", single, flap + "cut-outs:\n" + stone),
             "move that away from the fold"),
         byTool("stay-at-sides", stay("base-tab: {edge: left}"), "a stay goes at bottom or top"),
-        byTool("stay-past-border", stay("base-tab: {tongue: 30}"), "make it smaller"),
-        byTool("stay-past-border", stay("base-tab: {at: 60}"), "move the stay"),
-        byTool("stay-past-border", stay("belly-strip: {hook: 40}"), "make it smaller"),
-        byTool("stay-past-border", stay("slot-lock: {height: 40}"), "make it smaller"),
-        byTool("stay-past-border", stay("fold-down-brace: {on: far, tab: 40}"), "make it smaller"),
+        byTool("stay-past-border", stay("base-tab: {tongue: 30}"), "make its tongue 15 mm"),
+        byTool("stay-past-border", stay("base-tab: {at: 60}"), "move it 5.5 mm to the left"),
+        byTool("stay-past-border", stay("belly-strip: {hook: 40}"), "make its hook 15 mm"),
+        byTool("stay-past-border", stay("slot-lock: {height: 40}"), "make its height 15 mm"),
+        byTool(
+            "stay-past-border", stay("fold-down-brace: {on: far, tab: 40}"), "make its tab 20 mm"),
         byTool(
             "stay-too-small",
             stay("base-tab: {edge: bottom}").replace("side: 15", "side: 4"),
