@@ -7,6 +7,7 @@ import hingeleaf.design.Form;
 import hingeleaf.design.FormField;
 import hingeleaf.design.Range;
 import hingeleaf.design.Values;
+import hingeleaf.finding.Want;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
@@ -28,20 +29,18 @@ final class BaseTab implements Structure {
   private static final double BEHIND_TONGUE_MM = 2;
 
   private static final Form FORM =
-      Form.of(
+      StayParts.form(
           "base-tab",
           "a base tab",
           "a stay: a strip under the frames whose tongues are tucked into them",
-          StayParts.name(),
           StayParts.edge("bottom, or left where the sides are at top and bottom"),
           StayParts.at(),
           FormField.length("width", Range.from(20, 500), "of the strip")
               .usually("40 mm", "1 1/2 in"),
           FormField.length("tongue", Range.from(4, 50), "length of the tongues")
               .usually("8 mm", "3/8 in"),
-          FormField.length("tab", Range.from(6, 50), "width of the strip that is glued")
-              .usually("12 mm", "1/2 in"),
-          StayParts.stock());
+          StayParts.tab()
+              .usually("12 mm", "1/2 in"));
 
   @Override
   public Form form() {
@@ -139,7 +138,12 @@ final class BaseTab implements Structure {
                         + " can be cut from it - make it at least "
                         + p.shop.bearings().say(4 * border)
                         + " wide, and the sides at least "
-                        + p.shop.bearings().say(StayParts.LEAST_TONGUE_MM + BEHIND_TONGUE_MM)));
+                        + p.shop.bearings().say(StayParts.LEAST_TONGUE_MM + BEHIND_TONGUE_MM))
+                    .wanting(
+                        Want.atLeast(p.v.path("width"), 4 * border),
+                        Want.atLeast(
+                            p.stack.sidePaths().get(k - 1),
+                            StayParts.LEAST_TONGUE_MM + BEHIND_TONGUE_MM)));
         return false;
       }
       String panel = "tongue-" + frame.name();

@@ -10,15 +10,22 @@ import java.util.List;
  * @param layers names of the back and the frames, back first
  * @param sides depth of the stage in front of each layer but the last, mm
  * @param papers thickness of each layer, mm
+ * @param sidePaths where the design says how deep each stage is
  */
-record Stack(Axes axes, List<String> layers, List<Double> sides, List<Double> papers) {
+record Stack(
+    Axes axes,
+    List<String> layers,
+    List<Double> sides,
+    List<Double> papers,
+    List<String> sidePaths) {
   Stack {
     layers = List.copyOf(layers);
     sides = List.copyOf(sides);
     papers = List.copyOf(papers);
+    sidePaths = List.copyOf(sidePaths);
   }
 
-  static Stack of(StackedLayout.Sizes sizes) {
+  static Stack of(StackedLayout.Sizes sizes, List<String> sidePaths) {
     List<String> layers = new ArrayList<>(List.of(sizes.back().name()));
     List<Double> sides = new ArrayList<>();
     List<Double> papers = new ArrayList<>(List.of(sizes.back().stock().thickness()));
@@ -27,7 +34,7 @@ record Stack(Axes axes, List<String> layers, List<Double> sides, List<Double> pa
       sides.add(f.side());
       papers.add(f.stock().thickness());
     }
-    return new Stack(sizes.axes(), layers, sides, papers);
+    return new Stack(sizes.axes(), layers, sides, papers, sidePaths);
   }
 
   int frames() {

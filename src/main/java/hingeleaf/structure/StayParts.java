@@ -6,6 +6,7 @@ import hingeleaf.card.Label;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Score;
+import hingeleaf.design.Form;
 import hingeleaf.design.FormField;
 import hingeleaf.design.Range;
 import hingeleaf.design.Values;
@@ -57,14 +58,25 @@ final class StayParts {
     this.at = takes(v, "at") ? shop.mm(v, "at") : 0;
   }
 
-  static FormField name() {
-    return FormField.name("what you call it").required().example("stay");
+  /**
+   * The table of a stay: its name first, what is its own, its paper last.
+   *
+   * @param word the word for it in files: "base-tab"
+   * @param title how a sentence calls one: "a base tab"
+   */
+  static Form form(String word, String title, String says, FormField... own) {
+    List<FormField> all = new ArrayList<>();
+    all.add(FormField.name("what you call it").required().example("stay"));
+    all.addAll(List.of(own));
+    all.add(
+        FormField.reference("stock", "a paper of the bench", "what it is cut from")
+            .required()
+            .example("white-300"));
+    return new Form(word, title, says, all);
   }
 
-  static FormField stock() {
-    return FormField.reference("stock", "a paper of the bench", "what it is cut from")
-        .required()
-        .example("white-300");
+  static FormField tab() {
+    return FormField.length("tab", Range.from(6, 50), "width of the strip that is glued");
   }
 
   /**

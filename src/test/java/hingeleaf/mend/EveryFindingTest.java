@@ -218,15 +218,23 @@ class EveryFindingTest {
         byTool("stay-past-border", stay("belly-strip: {hook: 40}"), "make its hook 15 mm"),
         byTool("stay-past-border", stay("slot-lock: {height: 40}"), "make its height 15 mm"),
         byTool(
-            "stay-past-border", stay("fold-down-brace: {on: far, tab: 40}"), "make its tab 20 mm"),
+            "stay-past-border",
+            card("15", single, flap.replace("white-300", "white-300, tab: 40"))
+                .replace("    frames", "    back: {aperture: {circle: 60}}\n    frames"),
+            "make its tab 20 mm"),
         byTool(
             "stay-too-small",
             stay("base-tab: {edge: bottom}").replace("side: 15", "side: 4"),
             "the sides at least"),
         byTool(
             "stay-too-small",
-            stay("fold-down-brace: {on: back}").replace("side: 15", "side: 4"),
-            "use another stay"),
+            card("4", single, flap),
+            "make its sides 5 mm or more"),
+        byTool(
+            "stay-too-small",
+            card("15", single.replace("60", "30"), flap.replace("white-300", "white-300, tab: 20"))
+                .replace("width: 150", "width: 60"),
+            "make its tab 19 mm or less"),
         byTool("no-stage", stay("fold-down-brace: {on: near}"), "hang it on the back"));
   }
 
@@ -261,6 +269,9 @@ class EveryFindingTest {
   private static List<Pack> byTool(Pack pack, Problem found) {
     List<Mend> mends = Mends.of(pack, found);
     assertThat(mends).as(found.message()).isNotEmpty();
+    if (!found.wants().isEmpty()) {
+      assertThat(mends.get(0).words()).as("its figures cure it").doesNotContain("instead");
+    }
     List<Pack> all = new ArrayList<>();
     for (Mend m : mends) {
       Trial trial = Trial.of(pack.inputs().design().tree(), m.changes());
