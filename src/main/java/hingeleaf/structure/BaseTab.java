@@ -39,8 +39,7 @@ final class BaseTab implements Structure {
               .usually("40 mm", "1 1/2 in"),
           FormField.length("tongue", Range.from(4, 50), "length of the tongues")
               .usually("8 mm", "3/8 in"),
-          StayParts.tab()
-              .usually("12 mm", "1/2 in"));
+          StayParts.tab().usually("12 mm", "1/2 in"));
 
   @Override
   public Form form() {
@@ -128,17 +127,18 @@ final class BaseTab implements Structure {
         p.shop
             .card()
             .report(
-                p.v.problem(
-                    "stay-too-small",
-                    p.name,
-                    "width",
-                    p.name
-                        + ": no tongue for "
-                        + frame.name()
-                        + " can be cut from it - make it at least "
-                        + p.shop.bearings().say(4 * border)
-                        + " wide, and the sides at least "
-                        + p.shop.bearings().say(StayParts.LEAST_TONGUE_MM + BEHIND_TONGUE_MM))
+                p.v
+                    .problem(
+                        "stay-too-small",
+                        p.name,
+                        "width",
+                        p.name
+                            + ": no tongue for "
+                            + frame.name()
+                            + " can be cut from it - make it at least "
+                            + p.shop.bearings().say(4 * border)
+                            + " wide, and the sides at least "
+                            + p.shop.bearings().say(StayParts.LEAST_TONGUE_MM + BEHIND_TONGUE_MM))
                     .wanting(
                         Want.atLeast(p.v.path("width"), 4 * border),
                         Want.atLeast(

@@ -32,8 +32,7 @@ final class BellyStrip implements Structure {
           FormField.length("width", Range.from(6, 500), "of the strip").usually("20 mm", "3/4 in"),
           FormField.length("hook", Range.from(4, 50), "how far its end comes down in front")
               .usually("10 mm", "3/8 in"),
-          StayParts.tab()
-              .usually("12 mm", "1/2 in"));
+          StayParts.tab().usually("12 mm", "1/2 in"));
 
   @Override
   public Form form() {

@@ -41,8 +41,7 @@ final class FoldDownBrace implements Structure {
           "a stay: a flap that fills one stage from side to side",
           FormField.reference("on", "a layer of the stack", "what it is hung on; it holds the next")
               .usually("back"),
-          StayParts.tab()
-              .usually("10 mm", "3/8 in"));
+          StayParts.tab().usually("10 mm", "3/8 in"));
 
   @Override
   public Form form() {

@@ -226,10 +226,7 @@ class EveryFindingTest {
             "stay-too-small",
             stay("base-tab: {edge: bottom}").replace("side: 15", "side: 4"),
             "the sides at least"),
-        byTool(
-            "stay-too-small",
-            card("4", single, flap),
-            "make its sides 5 mm or more"),
+        byTool("stay-too-small", card("4", single, flap), "make its sides 5 mm or more"),
         byTool(
             "stay-too-small",
             card("15", single.replace("60", "30"), flap.replace("white-300", "white-300, tab: 20"))
