@@ -27,6 +27,25 @@ public record Card(
     this(title, roots, pieces, joins, List.of());
   }
 
+  /** This card as if its stays had never been made; slits that were cut for them stay. */
+  public Card withoutStays() {
+    return new Card(
+        title,
+        roots.stream().filter(r -> stay(r.piece()).isEmpty()).toList(),
+        pieces.stream().filter(p -> stay(p.id()).isEmpty()).toList(),
+        joins.stream().filter(j -> !ofStay(j)).toList());
+  }
+
+  private boolean ofStay(Join join) {
+    List<Patch> both =
+        join.match(
+            g -> List.of(g.a(), g.b()),
+            s -> List.of(s.strip(), s.guide()),
+            p -> List.of(p.wheel(), p.seat()),
+            p -> List.of(p.tab(), p.slit()));
+    return both.stream().anyMatch(p -> stay(p.piece()).isPresent());
+  }
+
   /** The stay that a piece is; empty where it is none. */
   public Optional<Stay> stay(String piece) {
     return stays.stream().filter(s -> s.piece().equals(piece)).findFirst();

@@ -6,6 +6,7 @@ import hingeleaf.geom.Ring;
 import hingeleaf.geom.Segment;
 import hingeleaf.stock.Grain;
 import hingeleaf.stock.Stock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -94,6 +95,20 @@ public record Piece(
         .filter(s -> s.name().equals(name))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException(id + " has no score " + name));
+  }
+
+  /** This piece with further cuts that take nothing out. */
+  public Piece slit(List<Segment> more) {
+    List<Segment> all = new ArrayList<>(slits);
+    all.addAll(more);
+    return new Piece(id, name, stock, grain, shape, all, scores, labels, inks, embossing, origin);
+  }
+
+  /** This piece folded along one more line, which parts one panel in two: all labels anew. */
+  public Piece folded(Score more, List<Label> panels) {
+    List<Score> all = new ArrayList<>(scores);
+    all.add(more);
+    return new Piece(id, name, stock, grain, shape, slits, all, panels, inks, embossing, origin);
   }
 
   public Piece withInks(List<Ink> more) {

@@ -13,10 +13,26 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Adds a stay to a card that leans: the first of the sorts that makes it stand. */
+/**
+ * Adds a stay to a card that leans, or puts another sort in the place of one that cannot be made,
+ * set or put away: the first of the sorts that makes it stand.
+ */
 final class AddStay {
   /** From the quickest to make to what fits where no border is left. */
   private static final List<String> SORTS = List.of("base-tab", "belly-strip", "slot-lock");
+
+  /** What a card that leans says. */
+  private static final Set<String> LEANS = Set.of("needs-a-stay", "stay-does-not-hold");
+
+  /** What a stay says that another sort, place or edge may cure. */
+  private static final Set<String> UNFIT =
+      Set.of(
+          "stay-holds-taut",
+          "stay-blocked",
+          "stay-at-sides",
+          "stay-past-border",
+          "stay-too-small",
+          "no-stage");
 
   private final Pack pack;
   private final DesignDocument design;
@@ -32,11 +48,74 @@ final class AddStay {
       return List.of();
     }
     AddStay add = new AddStay(pack);
-    return add.candidates().stream().filter(m -> add.cures(finding, m)).limit(1).toList();
+    List<Mend> tried = LEANS.contains(finding.kind()) ? add.candidates() : add.others(finding);
+    return tried.stream().filter(m -> add.cures(finding, m)).limit(1).toList();
   }
 
   static boolean answers(Problem finding) {
-    return finding.kind().equals("needs-a-stay") || finding.kind().equals("stay-does-not-hold");
+    return LEANS.contains(finding.kind()) || UNFIT.contains(finding.kind());
+  }
+
+  /** The same stay at another edge or on another layer, else another sort in its place. */
+  private List<Mend> others(Problem finding) {
+    List<Mend> all = new ArrayList<>();
+    for (int i = 0; i < design.mechanisms().size(); i++) {
+      Values.Choice m = design.mechanisms().get(i);
+      if (finding.origin().startsWith(m.form().path())) {
+        elsewhere(finding, m.form(), all);
+        instead("mechanisms[" + i + "]", m, all);
+      }
+    }
+    return all;
+  }
+
+  private void elsewhere(Problem finding, Values stay, List<Mend> all) {
+    if (finding.kind().equals("stay-at-sides")) {
+      for (String edge : List.of("bottom", "top", "left", "right")) {
+        all.add(
+            new Mend(
+                "put it at the " + edge + " edge",
+                List.of(new Change.Put(stay.path("edge"), edge))));
+      }
+    }
+    if (finding.kind().equals("no-stage")) {
+      String stage = stages() > 1 ? frame(stages() - 2) : "back";
+      all.add(
+          new Mend(
+              "hang it on " + stage, List.of(new Change.Put(stay.path("on"), YamlText.of(stage)))));
+    }
+  }
+
+  private int stages() {
+    return design.base().form().forms("frames").size();
+  }
+
+  private String frame(int i) {
+    return design.base().form().forms("frames").get(i).text("name");
+  }
+
+  /** Another sort under the same name, of the same paper. */
+  private void instead(String path, Values.Choice stay, List<Mend> all) {
+    String keys =
+        ": {name: "
+            + YamlText.of(stay.form().text("name"))
+            + ", stock: "
+            + YamlText.of(stay.form().text("stock"))
+            + "}}";
+    for (String sort : SORTS) {
+      if (!sort.equals(stay.variant())) {
+        all.add(
+            new Mend(
+                "make it a " + sort.replace('-', ' ') + " instead",
+                List.of(new Change.Put(path, "{" + sort + keys))));
+      }
+    }
+    if (stages() == 1 && !stay.variant().equals("fold-down-brace")) {
+      all.add(
+          new Mend(
+              "make it a fold-down brace instead",
+              List.of(new Change.Put(path, "{fold-down-brace" + keys))));
+    }
   }
 
   private static DesignDocument design(Pack pack) {

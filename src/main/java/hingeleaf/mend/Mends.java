@@ -23,6 +23,7 @@ public final class Mends {
   private static final String SECOND = "[1]";
   private static final String ACROSS = ".at[0]";
   private static final String UP = ".at[1]";
+  private static final String ALONG = ".at";
   private static final String RAISED_BY = ".raised-by";
   private static final String SECOND_SET_IN = ".set-in" + SECOND;
 
@@ -54,11 +55,31 @@ public final class Mends {
   }
 
   private List<Mend> mends() {
-    List<Mend> all = new ArrayList<>(AddStay.of(pack, finding));
+    List<Mend> all = new ArrayList<>();
     for (Want want : finding.wants()) {
       candidates(want).stream().filter(this::cures).findFirst().ifPresent(all::add);
     }
+    if (all.isEmpty() && finding.wants().size() > 1) {
+      all.addAll(together());
+    }
+    all.addAll(AddStay.of(pack, finding));
     return all;
+  }
+
+  /** All wants at once, where none by itself cures. */
+  private List<Mend> together() {
+    List<String> words = new ArrayList<>();
+    List<Change> changes = new ArrayList<>();
+    for (Want want : finding.wants()) {
+      List<Mend> some = candidates(want);
+      if (some.isEmpty()) {
+        return List.of();
+      }
+      words.add(some.get(0).words());
+      changes.addAll(some.get(0).changes());
+    }
+    Mend all = new Mend(String.join(" and ", words), changes);
+    return cures(all) ? List.of(all) : List.of();
   }
 
   private boolean cures(Mend mend) {
@@ -74,6 +95,9 @@ public final class Mends {
     if (path.endsWith(ACROSS) || path.endsWith(UP)) {
       return moves(path, want);
     }
+    if (path.endsWith(ALONG)) {
+      return slides(path, want);
+    }
     if (path.endsWith(RAISED_BY)) {
       return raises(path, want);
     }
@@ -81,14 +105,18 @@ public final class Mends {
     if (there.isPresent() && there.get() instanceof Node.Fields shape) {
       return shapes(shape, want);
     }
-    String last = path.substring(path.lastIndexOf('.') + 1);
-    String word = path.contains(".aperture") ? "opening" : last.replace('-', ' ');
-    if (path.endsWith(".at[0]") || path.endsWith(".at[1]")) {
-      return sizes(want).stream().map(l -> new Mend(place(path, l), put(path, l))).toList();
-    }
     return sizes(want).stream()
-        .map(l -> new Mend("make the " + word + " " + say(l), put(path, l)))
+        .map(l -> new Mend("make " + named(path, say(l)), put(path, l)))
         .toList();
+  }
+
+  /** What gets a new size, and the size: "the tab 8 mm", "it 38.5 mm high". */
+  private static String named(String path, String size) {
+    if (path.contains(".outline.")) {
+      return "it " + size + (path.endsWith("[0]") ? " wide" : path.endsWith(SECOND) ? " high" : "");
+    }
+    String last = path.substring(path.lastIndexOf('.') + 1).replaceFirst("\\[\\d+]$", "");
+    return "the " + (path.contains(".aperture") ? "opening" : last.replace('-', ' ')) + " " + size;
   }
 
   /** Another place, on the ruler's marks; the other half of the offset stays. */
@@ -115,6 +143,14 @@ public final class Mends {
               List.of(new Change.Put(at, pair))));
     }
     return all;
+  }
+
+  /** Another place along an edge, on the ruler's marks. */
+  private List<Mend> slides(String path, Want want) {
+    boolean more = Double.isFinite(want.least());
+    double to = more ? marks.up(want.least()) : marks.down(want.most());
+    String words = "move it " + say(exact(Math.abs(to - offset(path)))) + " along its edge";
+    return List.of(new Mend(words, List.of(new Change.Put(path, number(to)))));
   }
 
   private double offset(String path) {
@@ -167,18 +203,7 @@ public final class Mends {
       all.add(least);
       all.add(least.plus(marks.step()));
     }
-    boolean place = want.parameter().contains(".at[");
-    return all.stream().filter(l -> place || l.signum() > 0).toList();
-  }
-
-  /** Where a part is put, from its panel's middle. */
-  private String place(String path, Length at) {
-    Length far = at.signum() < 0 ? exact(-at.mm()) : at;
-    String way =
-        path.endsWith("[0]")
-            ? at.signum() < 0 ? "to the left of" : "to the right of"
-            : at.signum() < 0 ? "below" : "above";
-    return "put its middle " + say(far) + " " + way + " that of its panel";
+    return all.stream().filter(l -> l.signum() > 0).toList();
   }
 
   private Length exact(double mm) {

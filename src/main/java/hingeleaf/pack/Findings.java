@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the made card itself shows to be wrong: glue that does not meet, tabs that show. */
 final class Findings {
@@ -108,37 +110,42 @@ final class Findings {
     double opening = size(piece, upright) - 2 * show;
     double width = tabWidth(piece, tab, upright) - show;
     String base = piece.origin().replaceAll("\\.frames\\[.*", "");
+    String aperture = piece.origin() + ".aperture";
     return Problem.warns(
             "tab-shows",
             piece.id(),
-            piece.origin() + ".aperture",
+            aperture,
             piece.name()
                 + ": the glue tabs of this frame show "
                 + units.fine(show)
                 + " inside its opening, seen straight on - make the opening "
                 + units.text(opening)
-                + " or less, or the tabs "
-                + units.text(width))
+                + " or less"
+                + (width > 0 ? ", or the tabs " + units.text(width) : ""))
         .with(Map.of("shows", show, "opening", opening, "tab", width))
         .wanting(
-            Want.atMost(sizePath(pack, piece, upright), opening),
-            Want.atMost(base + ".tab", width));
+            Stream.of(
+                    Want.atMost(sizePath(pack, aperture, upright).orElse(aperture), opening),
+                    Want.atMost(base + ".tab", width))
+                .filter(w -> w.most() > 0)
+                .toArray(Want[]::new));
   }
 
-  /** Path of the one length in the design that gives the opening's size across the tabs. */
-  private static String sizePath(Pack pack, Piece piece, boolean upright) {
-    String aperture = piece.origin() + ".aperture";
+  /** Path of the one length in the design that gives a shape's size along one direction. */
+  static Optional<String> sizePath(Pack pack, String shape, boolean across) {
     for (String single : List.of("circle", "square")) {
-      if (written(pack, aperture + "." + single)) {
-        return aperture + "." + single;
+      if (written(pack, shape + "." + single)) {
+        return Optional.of(shape + "." + single);
       }
     }
     for (String pair : List.of("rect", "ellipse", "arch", "rounded")) {
-      if (written(pack, aperture + "." + pair)) {
-        return aperture + "." + pair + (upright ? "[0]" : "[1]");
+      if (written(pack, shape + "." + pair)) {
+        return Optional.of(shape + "." + pair + (across ? "[0]" : "[1]"));
       }
     }
-    return written(pack, aperture + ".svg") ? aperture + ".width" : aperture;
+    return written(pack, shape + ".svg") && across
+        ? Optional.of(shape + ".width")
+        : Optional.empty();
   }
 
   private static boolean written(Pack pack, String path) {

@@ -119,8 +119,17 @@ final class Misfits {
             + towards(s)
             + " - glue its second tab with the frame laid flat "
             + towards(s)
-            + (s.tilt() > ASKEW ? ", or cut it anew with equal sides" : "");
-    return level(s.tilt() <= ASKEW, piece, "stands-askew", message);
+            + "; to stand true it needs both sides "
+            + units.fine(s.links().first())
+            + " deep and a panel "
+            + units.fine(s.links().base())
+            + across(pack);
+    Problem p = level(s.tilt() <= ASKEW, piece, "stands-askew", message);
+    List<Want> wants = new ArrayList<>();
+    double side = s.links().first();
+    frame(pack, piece).ifPresent(f -> wants.add(new Want(f.path("side-depths", 1), side, side)));
+    cut(pack, piece, s.links().base()).ifPresent(wants::add);
+    return p.wanting(wants.toArray(Want[]::new));
   }
 
   /** It must be forced flat, unless its second tab is closed flat. */
@@ -136,12 +145,38 @@ final class Misfits {
             + towards(s)
             + ", and close its second tab where it falls, "
             + units.fine(Math.abs(off))
-            + (off > 0 ? " further out" : " further in");
+            + (off > 0 ? " further out" : " further in")
+            + ", or cut its panel "
+            + units.fine(fitting(s))
+            + across(pack);
     Problem p = level(Math.abs(off) <= s.thickness(), piece, "misfit", message);
-    return frame(piece).map(f -> p.wanting(setIn(f, -off))).orElse(p);
+    List<Want> wants = new ArrayList<>();
+    frame(pack, piece).ifPresent(f -> wants.add(setIn(f, -off)));
+    cut(pack, piece, fitting(s)).ifPresent(wants::add);
+    return p.wanting(wants.toArray(Want[]::new));
   }
 
-  private Optional<Values> frame(Piece piece) {
+  /** How long a panel has to be across its sides so that nothing has to be forced, mm. */
+  static double fitting(StageFit s) {
+    return Math.rint((s.links().panel() - s.forced()) * 1e6) / 1e6;
+  }
+
+  /** Which size of a panel goes across its sides. */
+  static String across(Pack pack) {
+    return upright(pack) ? " wide" : " high";
+  }
+
+  private static boolean upright(Pack pack) {
+    return pack.inputs().design().base().form().text("sides").equals("left-right");
+  }
+
+  /** A panel of that size. */
+  static Optional<Want> cut(Pack pack, Piece piece, double size) {
+    String key = upright(pack) ? "width" : "height";
+    return frame(pack, piece).map(f -> new Want(f.path(key), size, size));
+  }
+
+  private static Optional<Values> frame(Pack pack, Piece piece) {
     return pack.inputs().design().base().form().forms("frames").stream()
         .filter(f -> f.path().equals(piece.origin()))
         .findFirst();

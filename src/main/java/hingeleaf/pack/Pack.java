@@ -355,7 +355,7 @@ public final class Pack {
     int cut = panel.lastIndexOf('/');
     String piece = card().piece(panel.substring(0, cut)).name();
     String[] part = panel.substring(cut + 1).split("-", 2);
-    return switch (part[0]) {
+    return switch (part.length == 2 || part[0].equals("panel") ? part[0] : "") {
       case "side" -> "the " + part[1] + " side of " + piece;
       case "tab" -> "the " + part[1] + " glue tab of " + piece;
       case "panel" -> piece;

@@ -7,6 +7,7 @@ import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
 import hingeleaf.fold.contact.Blocked;
 import hingeleaf.fold.contact.Contact;
+import hingeleaf.fold.stand.Hold;
 import hingeleaf.fold.stand.Stand;
 import hingeleaf.geom.Vec2;
 import hingeleaf.measure.MakerUnits;
@@ -44,8 +45,26 @@ final class StayFindings {
     } else if (!pack.card().stays().isEmpty() && !pack.hold().firm()) {
       taut().ifPresent(found::add);
     }
-    Contact.stays(pack.made()).forEach(b -> found.add(blocked(b)));
+    List<Blocked> stuck = Contact.stays(pack.made());
+    stuck.forEach(b -> found.add(blocked(b)));
+    if (stuck.isEmpty() && !pack.card().stays().isEmpty() && !pack.hold().frees()) {
+      found.add(holdsOn(pack.hold()));
+    }
     return found;
+  }
+
+  /** No stay that we make does this: it is the engine's check of them. */
+  private Problem holdsOn(Hold hold) {
+    Stay stay = pack.card().stays().get(0);
+    String message =
+        stay.piece()
+            + ": let go, it leaves "
+            + hold.released()
+            + " of the "
+            + hold.without()
+            + " stages free that lean without it, so the card does not lie flat - use another stay";
+    return Problem.warns("stay-blocked", stay.piece(), origin(stay), message)
+        .with(Map.of("released", (double) hold.released(), "without", (double) hold.without()));
   }
 
   private Problem needed(Stand stand) {

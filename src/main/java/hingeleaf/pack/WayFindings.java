@@ -1,14 +1,17 @@
 package hingeleaf.pack;
 
+import hingeleaf.card.Join;
 import hingeleaf.card.Piece;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
+import hingeleaf.fold.accuracy.StageFit;
 import hingeleaf.fold.contact.Order;
 import hingeleaf.fold.contact.Remedy;
 import hingeleaf.fold.contact.Touch;
 import hingeleaf.fold.contact.Way;
 import hingeleaf.measure.MakerUnits;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +22,9 @@ import java.util.Set;
 final class WayFindings {
   /** There is no thinner foam: common practice, no source. */
   private static final double LEAST_FOAM_MM = 0.5;
+
+  /** What two edges that pass each other keep: common practice, no source. */
+  private static final double LEAST_GAP_MM = 0.5;
 
   private final Pack pack;
   private final Way way;
@@ -41,10 +47,12 @@ final class WayFindings {
   private void tell(List<Problem> found) {
     Set<String> told = new HashSet<>();
     for (Touch t : way.faults()) {
-      if (told.add(t.part())) {
-        found.add(fault(t));
+      Optional<StageFit> stage = t.kind() == Touch.Kind.CROSSES ? misfitting(t) : Optional.empty();
+      if (told.add(stage.map(StageFit::piece).orElse(t.part()))) {
+        found.add(stage.map(s -> crosses(t, s)).orElseGet(() -> fault(t)));
       }
     }
+    way.close().stream().filter(t -> told.add(t.part())).map(this::close).forEach(found::add);
     if (!way.blocked() && way.order() != Order.TOGETHER) {
       String first = way.order() == Order.FRONT_FIRST ? "front" : "back";
       found.add(
@@ -56,7 +64,7 @@ final class WayFindings {
                   + first
                   + ": all at once something gets in the way"));
     }
-    if (!way.whole() || way.undecided() > 0) {
+    if (!way.whole()) {
       found.add(
           Problem.notes(
               "way-not-followed",
@@ -68,8 +76,9 @@ final class WayFindings {
 
   private Problem fault(Touch t) {
     return switch (t.kind()) {
-      case RESTS_ON, JAMS -> jams(t);
+      case JAMS -> jams(t);
       case CROSSES -> crosses(t);
+      case RESTS_ON, RUNS_ALONG -> throw new IllegalArgumentException(t + " is no fault");
       case STANDS_THROUGH -> standsThrough(t);
     };
   }
@@ -114,12 +123,98 @@ final class WayFindings {
             "crosses",
             piece.id(),
             piece.origin(),
-            name(t.part()) + " and " + name(t.against()) + " run into each other on the way flat")
+            runInto(t) + " - make one of the two smaller, or give it another place")
         .with(Map.of("share", t.share()));
   }
 
-  /** Adds what was tried and frees the part: a move, a height. */
+  private String runInto(Touch t) {
+    return name(t.part()) + " and " + name(t.against()) + " run into each other on the way flat";
+  }
+
+  /** Sheets run into each other where a stage between them is no parallelogram. */
+  private Problem crosses(Touch t, StageFit s) {
+    Piece piece = pack.card().piece(s.piece());
+    double wide = Misfits.fitting(s);
+    String message =
+        runInto(t)
+            + ", because "
+            + piece.name()
+            + " does not fit the layer that it stands on - cut its panel "
+            + units.fine(wide)
+            + Misfits.across(pack);
+    Problem p =
+        Problem.warns("crosses", piece.id(), piece.origin(), message)
+            .with(Map.of("share", t.share(), "fits", wide));
+    return Misfits.cut(pack, piece, wide).map(p::wanting).orElse(p);
+  }
+
+  /** Of the stages between two sheets, the one that has most to be forced, if any has. */
+  private Optional<StageFit> misfitting(Touch t) {
+    List<StageFit> stages = StageFit.of(pack.made());
+    int a = layer(stages, t.part());
+    int b = layer(stages, t.against());
+    int last = Math.max(a, b);
+    int first = Math.min(Math.min(a, b) + 1, last);
+    return stages.subList(Math.max(0, first - 1), last).stream()
+        .filter(s -> Math.abs(s.forced()) > s.thickness())
+        .max(Comparator.comparingDouble(s -> Math.abs(s.forced())));
+  }
+
+  /** How many stages stand behind the layer that a panel belongs to, itself or by its glue. */
+  private int layer(List<StageFit> stages, String panel) {
+    String piece = piece(panel).id();
+    while (true) {
+      for (int i = 0; i < stages.size(); i++) {
+        if (stages.get(i).piece().equals(piece)) {
+          return i + 1;
+        }
+      }
+      String hung = piece;
+      Optional<String> host =
+          pack.card().joins().stream()
+              .filter(Join.Glue.class::isInstance)
+              .map(Join.Glue.class::cast)
+              .filter(g -> g.a().piece().equals(hung))
+              .map(g -> g.b().piece())
+              .findFirst();
+      if (host.isEmpty()) {
+        return 0;
+      }
+      piece = host.get();
+    }
+  }
+
+  /** Neither the tool nor who cuts can tell whether these two touch. */
+  private Problem close(Touch t) {
+    Piece piece = piece(t.part());
+    String message =
+        piece.name()
+            + ": on the way flat "
+            + edge(t.against())
+            + " runs along it so closely that nobody can tell whether they touch; leave "
+            + units.fine(LEAST_GAP_MM)
+            + " between them";
+    Problem p =
+        mended(
+            Problem.notes("way-not-followed", piece.id(), piece.origin(), message),
+            piece,
+            t,
+            "make it " + units.fine(2 * LEAST_GAP_MM) + " smaller");
+    List<Want> wants = new ArrayList<>(p.wants());
+    for (boolean across : new boolean[] {true, false}) {
+      double size = (across ? piece.width() : piece.height()) - 2 * LEAST_GAP_MM;
+      Findings.sizePath(pack, piece.origin() + ".outline", across)
+          .ifPresent(path -> wants.add(Want.atMost(path, size)));
+    }
+    return p.wanting(wants.toArray(Want[]::new));
+  }
+
   private Problem mended(Problem p, Piece piece, Touch t) {
+    return mended(p, piece, t, "make it smaller or leave it out");
+  }
+
+  /** Adds what was tried and frees the part: a move, a height. */
+  private Problem mended(Problem p, Piece piece, Touch t, String otherwise) {
     Optional<Remedy> remedy =
         way.remedies().stream().filter(r -> r.part().equals(t.part())).findFirst();
     List<String> advice = new ArrayList<>();
@@ -140,7 +235,7 @@ final class WayFindings {
       wants.add(Want.atMost(piece.origin() + ".raised-by", bare ? 0 : raised));
     }
     if (advice.isEmpty()) {
-      advice.add("make it smaller or leave it out");
+      advice.add(otherwise);
     }
     return new Problem(
         p.kind(),

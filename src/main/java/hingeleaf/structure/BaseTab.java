@@ -7,6 +7,7 @@ import hingeleaf.design.Form;
 import hingeleaf.design.FormField;
 import hingeleaf.design.Range;
 import hingeleaf.design.Values;
+import hingeleaf.finding.Want;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Ring;
@@ -28,20 +29,17 @@ final class BaseTab implements Structure {
   private static final double BEHIND_TONGUE_MM = 2;
 
   private static final Form FORM =
-      Form.of(
+      StayParts.form(
           "base-tab",
           "a base tab",
           "a stay: a strip under the frames whose tongues are tucked into them",
-          StayParts.name(),
           StayParts.edge("bottom, or left where the sides are at top and bottom"),
           StayParts.at(),
           FormField.length("width", Range.from(20, 500), "of the strip")
               .usually("40 mm", "1 1/2 in"),
           FormField.length("tongue", Range.from(4, 50), "length of the tongues")
               .usually("8 mm", "3/8 in"),
-          FormField.length("tab", Range.from(6, 50), "width of the strip that is glued")
-              .usually("12 mm", "1/2 in"),
-          StayParts.stock());
+          StayParts.tab().usually("12 mm", "1/2 in"));
 
   @Override
   public Form form() {
@@ -84,9 +82,7 @@ final class BaseTab implements Structure {
     }
 
     void run() {
-      if (!p.room(p.layer(0), width / 2, tab, "its glued strip")) {
-        return;
-      }
+      needs.add(StayParts.Need.of(p.layer(0), "its glued strip", width / 2, "tab", tab));
       fold("edge", 0, width, end(), -Math.PI);
       labels.add(new Label("tab", new Vec2(width / 2, end() + tab / 2)));
       double clear = deep - (p.stack.frames() > 1 ? forward(p.stack.frames() - 1) : 0);
@@ -95,8 +91,8 @@ final class BaseTab implements Structure {
       for (int k = 1; k < p.stack.frames(); k++) {
         good &= between(k);
       }
-      good &= last();
-      if (!good) {
+      last();
+      if (!good || !p.room(needs)) {
         return;
       }
       Region shape = Region.of(Ring.rectangle(0, 0, width, end() + tab));
@@ -107,6 +103,7 @@ final class BaseTab implements Structure {
       }
     }
 
+    private final List<StayParts.Need> needs = new ArrayList<>();
     private final List<Runnable> links = new ArrayList<>();
 
     private void fold(String score, double x0, double x1, double y, double put) {
@@ -115,10 +112,10 @@ final class BaseTab implements Structure {
     }
 
     /** The end folds up in front of the foremost frame. */
-    private boolean last() {
+    private void last() {
       fold("tongue", 0, width, tongue, 0);
       labels.add(new Label("tongue", new Vec2(width / 2, tongue / 2)));
-      return tucked("tongue", new Box(0, 0, width, tongue), p.front(), tongue);
+      tucked("tongue", new Box(0, 0, width, tongue), p.front(), tongue);
     }
 
     /** A tongue cut out of the strip on three sides, folded up in front of its frame. */
@@ -130,17 +127,23 @@ final class BaseTab implements Structure {
         p.shop
             .card()
             .report(
-                p.v.problem(
-                    "stay-too-small",
-                    p.name,
-                    "width",
-                    p.name
-                        + ": no tongue for "
-                        + frame.name()
-                        + " can be cut from it - make it at least "
-                        + p.shop.bearings().say(4 * border)
-                        + " wide, and the sides at least "
-                        + p.shop.bearings().say(StayParts.LEAST_TONGUE_MM + BEHIND_TONGUE_MM)));
+                p.v
+                    .problem(
+                        "stay-too-small",
+                        p.name,
+                        "width",
+                        p.name
+                            + ": no tongue for "
+                            + frame.name()
+                            + " can be cut from it - make it at least "
+                            + p.shop.bearings().say(4 * border)
+                            + " wide, and the sides at least "
+                            + p.shop.bearings().say(StayParts.LEAST_TONGUE_MM + BEHIND_TONGUE_MM))
+                    .wanting(
+                        Want.atLeast(p.v.path("width"), 4 * border),
+                        Want.atLeast(
+                            p.stack.sidePaths().get(k - 1),
+                            StayParts.LEAST_TONGUE_MM + BEHIND_TONGUE_MM)));
         return false;
       }
       String panel = "tongue-" + frame.name();
@@ -151,24 +154,21 @@ final class BaseTab implements Structure {
       slits.add(Segment.of(b.maxX(), b.minY(), b.maxX(), b.maxY()));
       fold(panel, b.minX(), b.maxX(), y, 0);
       labels.add(new Label(panel, b.centre()));
-      return tucked(panel, b, frame, long_);
+      tucked(panel, b, frame, long_);
+      return true;
     }
 
     /** A slit at half the tongue's height, a little longer than the tongue is wide. */
-    private boolean tucked(String panel, Box own, Surface frame, double high) {
+    private void tucked(String panel, Box own, Surface frame, double high) {
       double half = (own.width() + StayParts.PLAY_MM) / 2;
       double slit = high / 2;
-      double border = frame.stock().leastBorder();
-      if (!p.room(frame, half, Math.max(high, slit + border), "the slit for its tongue")) {
-        return false;
-      }
+      needs.add(StayParts.Need.slit(frame, "the slit for its tongue", half, "tongue", high));
       links.add(
           () -> {
             p.slit(frame, new Segment(p.point(frame, -half, slit), p.point(frame, half, slit)));
             Region area = p.area(frame, half, 0, high);
             catches.add(p.catches(panel, own, frame.piece(), frame.panel(), area));
           });
-      return true;
     }
   }
 }

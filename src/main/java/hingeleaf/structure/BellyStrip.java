@@ -23,19 +23,16 @@ import java.util.Map;
  */
 final class BellyStrip implements Structure {
   private static final Form FORM =
-      Form.of(
+      StayParts.form(
           "belly-strip",
           "a belly strip",
           "a stay: a strip over the frames that hooks into the foremost one",
-          StayParts.name(),
           StayParts.edge("top, or right where the sides are at top and bottom"),
           StayParts.at(),
           FormField.length("width", Range.from(6, 500), "of the strip").usually("20 mm", "3/4 in"),
           FormField.length("hook", Range.from(4, 50), "how far its end comes down in front")
               .usually("10 mm", "3/8 in"),
-          FormField.length("tab", Range.from(6, 50), "width of the strip that is glued")
-              .usually("12 mm", "1/2 in"),
-          StayParts.stock());
+          StayParts.tab().usually("12 mm", "1/2 in"));
 
   @Override
   public Form form() {
@@ -58,9 +55,11 @@ final class BellyStrip implements Structure {
     Surface front = p.front();
     double half = (width + StayParts.PLAY_MM) / 2;
     double slit = hook / 2;
-    double need = Math.max(hook, slit + front.stock().leastBorder());
-    if (!p.room(p.layer(0), width / 2, tab, "its glued strip")
-        || !p.room(front, half, need, "the slit for its hook")) {
+    List<StayParts.Need> needs =
+        List.of(
+            StayParts.Need.of(p.layer(0), "its glued strip", width / 2, "tab", tab),
+            StayParts.Need.slit(front, "the slit for its hook", half, "hook", hook));
+    if (!p.room(needs)) {
       return;
     }
     List<Score> scores =

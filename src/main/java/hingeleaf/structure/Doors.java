@@ -269,7 +269,7 @@ final class Doors {
     }
     Piece host = shop.card().piece(on.piece()).orElseThrow();
     Segment fold = fold(placed);
-    List<Segment> slits = new ArrayList<>(host.slits());
+    List<Segment> slits = new ArrayList<>();
     List<Vec2> p = placed.points();
     for (int i = 0; i < p.size(); i++) {
       Segment s = new Segment(p.get(i), p.get((i + 1) % p.size()));
@@ -277,26 +277,12 @@ final class Doors {
         slits.add(s);
       }
     }
-    List<Score> scores = new ArrayList<>(host.scores());
-    scores.add(new Score(name, fold, 0));
     List<Label> labels = new ArrayList<>();
     for (Label l : host.labels()) {
       labels.add(leaf.contains(l.at()) ? new Label(l.name(), beside(on, placed)) : l);
     }
     labels.add(new Label(name, placed.box().centre()));
-    shop.card()
-        .replace(
-            new Piece(
-                host.id(),
-                host.name(),
-                host.stock(),
-                host.grain(),
-                host.shape(),
-                slits,
-                scores,
-                labels,
-                host.inks(),
-                host.origin()));
+    shop.card().replace(host.slit(slits).folded(new Score(name, fold, 0), labels));
     shop.card()
         .add(
             new Surface(

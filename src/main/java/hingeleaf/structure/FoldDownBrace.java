@@ -6,8 +6,9 @@ import hingeleaf.card.Piece;
 import hingeleaf.card.Score;
 import hingeleaf.design.Form;
 import hingeleaf.design.FormField;
-import hingeleaf.design.Range;
 import hingeleaf.design.Values;
+import hingeleaf.finding.Problem;
+import hingeleaf.finding.Want;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Overlay;
 import hingeleaf.geom.Region;
@@ -34,16 +35,13 @@ final class FoldDownBrace implements Structure {
   private static final double LEAST_DEPTH_MM = 4;
 
   private static final Form FORM =
-      Form.of(
+      StayParts.form(
           "fold-down-brace",
           "a fold-down brace",
           "a stay: a flap that fills one stage from side to side",
-          StayParts.name(),
           FormField.reference("on", "a layer of the stack", "what it is hung on; it holds the next")
               .usually("back"),
-          FormField.length("tab", Range.from(6, 50), "width of the strip that is glued")
-              .usually("10 mm", "3/8 in"),
-          StayParts.stock());
+          StayParts.tab().usually("10 mm", "3/8 in"));
 
   @Override
   public Form form() {
@@ -86,17 +84,10 @@ final class FoldDownBrace implements Structure {
     double deep = p.shop.bearings().down(p.stack.least().get(stage) - SHORT_MM);
     double hung = p.shop.bearings().down(ax.across(Fittings.free(on, Face.FRONT)) - 2);
     if (deep < LEAST_DEPTH_MM || hung < 2 * tab) {
-      p.shop
-          .card()
-          .report(
-              p.v.problem(
-                  "stay-too-small",
-                  p.name,
-                  "on",
-                  p.name + ": this stage is too small for a brace - use another stay"));
+      p.shop.card().report(deep < LEAST_DEPTH_MM ? shallow(p, stage) : narrow(p, hung / 2));
       return;
     }
-    if (!p.room(on, hung / 2, tab, "its glued strip")) {
+    if (!p.room(List.of(StayParts.Need.of(on, "its glued strip", hung / 2, "tab", tab)))) {
       return;
     }
     double x = (width - hung) / 2;
@@ -128,6 +119,30 @@ final class FoldDownBrace implements Structure {
         catches,
         Map.of(p.name + "/fold", Math.PI),
         (inside + SLIP_MM - width) / 2);
+  }
+
+  private static Problem shallow(StayParts p, int stage) {
+    double least = LEAST_DEPTH_MM + SHORT_MM;
+    String message =
+        p.name
+            + ": this stage is too shallow for a brace - make its sides "
+            + p.shop.bearings().say(least)
+            + " or more, or use another stay";
+    return p.v
+        .problem("stay-too-small", p.name, "on", message)
+        .wanting(Want.atLeast(p.stack.sidePaths().get(stage), least));
+  }
+
+  /** Its strip would be deeper than half its length. */
+  private static Problem narrow(StayParts p, double most) {
+    String message =
+        p.name
+            + ": this stage is too narrow for its glued strip - make its tab "
+            + p.shop.bearings().say(most)
+            + " or less, or use another stay";
+    return p.v
+        .problem("stay-too-small", p.name, "tab", message)
+        .wanting(Want.atMost(p.v.path("tab"), most));
   }
 
   /** Of a side only its place matters: it is met along the flap's end. */

@@ -29,18 +29,16 @@ final class SlotLock implements Structure {
   private static final double LOOSE_MM = 0.2;
 
   private static final Form FORM =
-      Form.of(
+      StayParts.form(
           "slot-lock",
           "a slot-lock",
           "a stay: a loose strip with notches that drops over all layers",
-          StayParts.name(),
           StayParts.edge("top, or right where the sides are at top and bottom"),
           StayParts.at(),
           FormField.length("height", Range.from(6, 100), "of the strip; half of it is notched")
               .usually("10 mm", "3/8 in"),
           FormField.length("past", Range.from(3, 50), "how far it reaches past back and front")
-              .usually("5 mm", "1/4 in"),
-          StayParts.stock());
+              .usually("5 mm", "1/4 in"));
 
   @Override
   public Form form() {
@@ -58,10 +56,13 @@ final class SlotLock implements Structure {
     double deep = high / 2;
     int layers = p.stack.layers().size();
     double length = p.shop.bearings().nearest(p.stack.ahead(layers - 1) + 2 * past);
+    List<StayParts.Need> needs = new ArrayList<>();
     for (int k = 0; k < layers; k++) {
-      if (!p.room(p.layer(k), p.layer(k).stock().leastBorder(), high, "the strip on edge")) {
-        return;
-      }
+      double border = p.layer(k).stock().leastBorder();
+      needs.add(StayParts.Need.of(p.layer(k), "the strip on edge", border, "height", high));
+    }
+    if (!p.room(needs)) {
+      return;
     }
     List<Region> notches = new ArrayList<>();
     for (int k = 0; k < layers; k++) {

@@ -11,17 +11,24 @@ import java.util.List;
  * @param sides depth of the stage in front of each layer but the last, in its middle, mm
  * @param least the same where that stage is shallowest, mm
  * @param papers thickness of each layer, mm
+ * @param sidePaths where the design says how deep each stage is
  */
 record Stack(
-    Axes axes, List<String> layers, List<Double> sides, List<Double> least, List<Double> papers) {
+    Axes axes,
+    List<String> layers,
+    List<Double> sides,
+    List<Double> least,
+    List<Double> papers,
+    List<String> sidePaths) {
   Stack {
     layers = List.copyOf(layers);
     sides = List.copyOf(sides);
     least = List.copyOf(least);
     papers = List.copyOf(papers);
+    sidePaths = List.copyOf(sidePaths);
   }
 
-  static Stack of(StackedLayout.Sizes sizes) {
+  static Stack of(StackedLayout.Sizes sizes, List<String> sidePaths) {
     List<String> layers = new ArrayList<>(List.of(sizes.back().name()));
     List<Double> sides = new ArrayList<>();
     List<Double> least = new ArrayList<>();
@@ -34,7 +41,7 @@ record Stack(
       least.add(Math.min(first, second));
       papers.add(f.stock().thickness());
     }
-    return new Stack(sizes.axes(), layers, sides, least, papers);
+    return new Stack(sizes.axes(), layers, sides, least, papers, sidePaths);
   }
 
   int frames() {

@@ -457,7 +457,15 @@ final class StackedFrames implements Structure {
       laid.pieces().forEach(card::add);
       laid.joins().forEach(card::add);
       laid.surfaces().forEach(card::add);
-      card.stack(Stack.of(sizes));
+      card.stack(Stack.of(sizes, sidePaths(sizes.frames().size())));
+    }
+
+    private List<String> sidePaths(int stages) {
+      List<String> paths = new ArrayList<>();
+      for (int i = 0; i < stages; i++) {
+        paths.add(v.perStage("side") ? v.path("side", i) : v.path("side"));
+      }
+      return paths;
     }
   }
 }

@@ -6,9 +6,12 @@ import hingeleaf.card.Label;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Score;
+import hingeleaf.design.Form;
 import hingeleaf.design.FormField;
 import hingeleaf.design.Range;
 import hingeleaf.design.Values;
+import hingeleaf.finding.Problem;
+import hingeleaf.finding.Want;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Overlay;
 import hingeleaf.geom.Region;
@@ -21,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * What the stays of a stack share: places along an edge of its layers, slits in their borders, a
@@ -54,14 +58,25 @@ final class StayParts {
     this.at = takes(v, "at") ? shop.mm(v, "at") : 0;
   }
 
-  static FormField name() {
-    return FormField.name("what you call it").required().example("stay");
+  /**
+   * The table of a stay: its name first, what is its own, its paper last.
+   *
+   * @param word the word for it in files: "base-tab"
+   * @param title how a sentence calls one: "a base tab"
+   */
+  static Form form(String word, String title, String says, FormField... own) {
+    List<FormField> all = new ArrayList<>();
+    all.add(FormField.name("what you call it").required().example("stay"));
+    all.addAll(List.of(own));
+    all.add(
+        FormField.reference("stock", "a paper of the bench", "what it is cut from")
+            .required()
+            .example("white-300"));
+    return new Form(word, title, says, all);
   }
 
-  static FormField stock() {
-    return FormField.reference("stock", "a paper of the bench", "what it is cut from")
-        .required()
-        .example("white-300");
+  static FormField tab() {
+    return FormField.length("tab", Range.from(6, 50), "width of the strip that is glued");
   }
 
   /**
@@ -168,36 +183,107 @@ final class StayParts {
   }
 
   /**
-   * Whether a layer has card at the edge, so wide and deep; reports that it has not.
+   * What a stay needs of a layer at its edge.
    *
-   * @param what needs it: "the slit for it"
+   * @param what needs it: "the slit for its tongue"
+   * @param half of its length along the edge, mm
+   * @param key of the stay's size that says how far in it goes
+   * @param size that key's value, mm
+   * @param deep how much card it needs at such a size, mm
    */
-  boolean room(Surface layer, double half, double deep, String what) {
-    if (Overlay.within(
-        List.of(area(layer, half, 0, deep).map(StayParts::rounded)), List.of(layer.material()))) {
-      return true;
+  record Need(
+      Surface layer, String what, double half, String key, double size, DoubleUnaryOperator deep) {
+    /** Something that needs as much card as it is deep. */
+    static Need of(Surface layer, String what, double half, String key, double size) {
+      return new Need(layer, what, half, key, size, x -> x);
     }
-    shop.card()
-        .report(
-            v.problem(
-                "stay-past-border",
-                name,
-                takes(v, "at") ? "at" : "name",
-                name
-                    + ": "
-                    + what
-                    + " needs "
-                    + shop.bearings().say(deep)
-                    + " of card, "
-                    + shop.bearings().say(2 * half)
-                    + " long, at the "
-                    + edge
-                    + " edge of "
-                    + layer.name()
-                    + ", and would come into an opening or past the edge - make that opening"
-                    + " smaller, move the stay, or make it smaller"));
-    return false;
+
+    /** A slit half as far in as its tongue is long, with the layer's least border beyond it. */
+    static Need slit(Surface layer, String what, double half, String key, double tongue) {
+      double border = layer.stock().leastBorder();
+      return new Need(layer, what, half, key, tongue, x -> Math.max(x, x / 2 + border));
+    }
+
+    private Need atMost(String sized, double most) {
+      return key.equals(sized)
+          ? new Need(layer, what, half, key, Math.min(size, most), deep)
+          : this;
+    }
   }
+
+  /** Whether the layers have the card; reports the first that has not, and what would do. */
+  boolean room(List<Need> needs) {
+    Optional<Need> first = needs.stream().filter(n -> !fits(n, 0)).findFirst();
+    first.ifPresent(n -> shop.card().report(pastBorder(n, needs)));
+    return first.isEmpty();
+  }
+
+  private Problem pastBorder(Need need, List<Need> needs) {
+    List<String> advice = new ArrayList<>();
+    List<Want> wants = new ArrayList<>();
+    smaller(need, needs, advice, wants);
+    moved(needs, advice, wants);
+    advice.add("make that opening smaller");
+    double deep = need.deep().applyAsDouble(need.size());
+    String message =
+        name
+            + ": "
+            + need.what()
+            + " needs "
+            + shop.bearings().say(deep)
+            + " of card, "
+            + shop.bearings().say(2 * need.half())
+            + " long, at the "
+            + edge
+            + " edge of "
+            + need.layer().name()
+            + ", and would come into an opening or past the edge - "
+            + String.join(", or ", advice);
+    return v.problem("stay-past-border", name, need.key(), message)
+        .wanting(wants.toArray(Want[]::new));
+  }
+
+  private boolean fits(Need n, double along) {
+    Region there = area(n.layer(), n.half(), 0, n.deep().applyAsDouble(n.size()));
+    Vec2 by = new Vec2(Math.abs(inward().y()) * along, Math.abs(inward().x()) * along);
+    Region rounded = there.moved(by).map(StayParts::rounded);
+    return Overlay.within(List.of(rounded), List.of(n.layer().material()));
+  }
+
+  /** The largest size with which everything fits. */
+  private void smaller(Need need, List<Need> needs, List<String> advice, List<Want> wants) {
+    double most = Math.ceil(need.size() / STEP_MM - 1) * STEP_MM;
+    for (; most >= LEAST_TONGUE_MM; most -= STEP_MM) {
+      double tried = most;
+      if (needs.stream().allMatch(n -> fits(n.atMost(need.key(), tried), 0))) {
+        advice.add("make its " + need.key() + " " + shop.bearings().say(most) + " or less");
+        wants.add(Want.atMost(v.path(need.key()), most));
+        return;
+      }
+    }
+  }
+
+  /** The nearest place along the edge at which everything fits. */
+  private void moved(List<Need> needs, List<String> advice, List<Want> wants) {
+    boolean level = inward().x() == 0;
+    for (double by = STEP_MM; takes(v, "at") && by <= FARTHEST_MM; by += STEP_MM) {
+      for (double to : new double[] {by, -by}) {
+        if (needs.stream().allMatch(n -> fits(n, to))) {
+          String way = level ? (to > 0 ? "to the right" : "to the left") : to > 0 ? "up" : "down";
+          advice.add("move it " + shop.bearings().say(by) + " " + way);
+          String path = v.path("at");
+          wants.add(to > 0 ? Want.atLeast(path, at + to) : Want.atMost(path, at + to));
+          return;
+        }
+      }
+    }
+  }
+
+  /** Advice is on this step, mm. */
+  private static final double STEP_MM = 0.5;
+
+  /** A stay is not moved farther, mm. */
+  private static final double FARTHEST_MM = 60;
 
   private static Vec2 rounded(Vec2 p) {
     return new Vec2(Math.rint(p.x() * 1e7) / 1e7, Math.rint(p.y() * 1e7) / 1e7);
@@ -206,21 +292,7 @@ final class StayParts {
   /** Cuts a slit into a layer. */
   void slit(Surface layer, Segment slit) {
     Piece host = shop.card().piece(layer.piece()).orElseThrow();
-    List<Segment> slits = new ArrayList<>(host.slits());
-    slits.add(slit);
-    shop.card()
-        .replace(
-            new Piece(
-                host.id(),
-                host.name(),
-                host.stock(),
-                host.grain(),
-                host.shape(),
-                slits,
-                host.scores(),
-                host.labels(),
-                host.inks(),
-                host.origin()));
+    shop.card().replace(host.slit(List.of(slit)));
   }
 
   /** Whether its name is free; adds the piece then. */

@@ -104,7 +104,7 @@ final class Advance {
             boxes <= paper || near(boxes, below) ? gap.of(a.shell(), b.shell(), rel, below) : boxes;
         if (resting) {
           resting = d <= 0.1;
-          share += resting ? Math.max(0.002, 0.05 / speed) : 0;
+          share += resting ? Math.max(0.002 * rates.length, 0.05 / speed) : 0;
           continue;
         }
         End met = judge(a, b, rel, d);

@@ -68,12 +68,12 @@ public final class Contact {
     Contact contact = new Contact(made, clearance);
     Way together = contact.along(rest, Order.TOGETHER);
     if (!together.blocked()) {
-      return together;
+      return together.close().isEmpty() ? together : contact.advised(together, rest);
     }
     for (Order order : List.of(Order.FRONT_FIRST, Order.BACK_FIRST)) {
       Way other = contact.along(rest, order);
       if (!other.blocked()) {
-        return other;
+        return other.close().isEmpty() ? other : contact.advised(other, rest);
       }
     }
     return contact.advised(together, rest);
@@ -291,7 +291,7 @@ public final class Contact {
       }
     }
     touches.sort(Comparator.comparing(Touch::kind).reversed().thenComparingDouble(Touch::share));
-    return new Way(order, course.whole, touches, List.of(), pairs.undecided);
+    return new Way(order, course.whole, touches, List.of());
   }
 
   /** All pairs that can touch, those with few joints between them first. */
@@ -327,7 +327,6 @@ public final class Contact {
     private final Course course;
     private final Advance advance;
     private final Judge judge;
-    private int undecided;
 
     /**
      * When a layer came down on a part, by panel: layers beyond that one matter until then only.
@@ -369,7 +368,7 @@ public final class Contact {
       double until = Math.min(until(a, chain.length()), until(b, chain.length()));
       Advance.Outcome o = advance.run(a, b, chain, back, until);
       if (o.end() == Advance.End.UNDECIDED) {
-        undecided++;
+        return judge.close(a, b, o);
       }
       if (o.end() != Advance.End.TOUCH) {
         return null;
@@ -396,12 +395,12 @@ public final class Contact {
     Remedies remedies = new Remedies(solids, (a, b) -> new Pairs(course).touch(a, b));
     List<Remedy> found = new ArrayList<>();
     way.touches().stream()
-        .filter(t -> t.fault() && t.height() > 0)
+        .filter(t -> t.height() > 0 && Remedies.wanted(t))
         .map(Touch::part)
         .distinct()
         .limit(MOST_ADVISED)
         .forEach(part -> remedies.of(part).ifPresent(found::add));
-    return new Way(way.order(), way.whole(), way.touches(), found, way.undecided());
+    return new Way(way.order(), way.whole(), way.touches(), found);
   }
 
   private static final int MOST_ADVISED = 12;

@@ -68,6 +68,15 @@ final class Judge {
         : touch(Touch.Kind.JAMS, prism, other, share, slide.length(), at, slide);
   }
 
+  /** Two that run along each other; of an ornament and a sheet the ornament is what stands so. */
+  Touch close(Solid a, Solid b, Advance.Outcome o) {
+    Solid part = b.prism() && !a.prism() ? b : a;
+    double share = (o.leg() + o.share()) / course.legs();
+    Touch.Kind kind = Touch.Kind.RUNS_ALONG;
+    Vec3 at = part == a ? o.on() : o.rel().inverse().apply(o.on());
+    return touch(kind, part, part == a ? b : a, share, 0, at, Vec3.ZERO);
+  }
+
   private static Touch rests(Solid prism, Solid other, double share, Vec3 at) {
     return touch(Touch.Kind.RESTS_ON, prism, other, share, 0, at, Vec3.ZERO);
   }

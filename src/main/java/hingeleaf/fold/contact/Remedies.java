@@ -87,6 +87,11 @@ final class Remedies {
     return high;
   }
 
+  /** Whether it would be better without: a fault, or so close that nobody can tell. */
+  static boolean wanted(Touch t) {
+    return t.fault() || t.kind() == Touch.Kind.RUNS_ALONG;
+  }
+
   private boolean free(Solid s, Vec3 moved, double top) {
     Solid changed = Solids.changed(s, moved, top);
     if (changed == null) {
@@ -95,7 +100,7 @@ final class Remedies {
     for (Solid other : solids) {
       if (other.panel() != s.panel()) {
         Touch t = pair.touch(changed, other);
-        if (t != null && t.fault()) {
+        if (t != null && wanted(t)) {
           return false;
         }
       }

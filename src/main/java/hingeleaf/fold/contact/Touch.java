@@ -3,7 +3,7 @@ package hingeleaf.fold.contact;
 import hingeleaf.geom.Vec3;
 
 /**
- * The first time that two parts touch on the way.
+ * The first time that two parts touch on the way, or come too close to tell.
  *
  * @param kind what it means
  * @param part panel id of what stands in the way: an ornament, or the smaller of two sheets
@@ -29,6 +29,11 @@ public record Touch(
   public enum Kind {
     /** The layer in front comes down on top of an ornament: it sets the thickness; no fault. */
     RESTS_ON,
+    /**
+     * They run along each other so closely that it cannot be told whether they touch; no fault, but
+     * whoever cuts cannot tell it either.
+     */
+    RUNS_ALONG,
     /** An ornament stands in the way of a side or of an aperture's edge. */
     JAMS,
     /** Two panels run into each other. */
@@ -39,6 +44,9 @@ public record Touch(
 
   /** Whether it keeps the card from being laid flat, or from being made. */
   public boolean fault() {
-    return kind != Kind.RESTS_ON;
+    return switch (kind) {
+      case RESTS_ON, RUNS_ALONG -> false;
+      case JAMS, CROSSES, STANDS_THROUGH -> true;
+    };
   }
 }

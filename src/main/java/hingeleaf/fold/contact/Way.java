@@ -8,11 +8,9 @@ import java.util.List;
  * @param order in which the freedoms were moved
  * @param whole whether the solver could follow the whole way
  * @param touches faults first, then by when they happen
- * @param remedies for ornaments that jam; empty where nothing does
- * @param undecided pairs that run along each other too closely to be decided within the budget
+ * @param remedies for ornaments that jam or run along something; empty where nothing does
  */
-public record Way(
-    Order order, boolean whole, List<Touch> touches, List<Remedy> remedies, int undecided) {
+public record Way(Order order, boolean whole, List<Touch> touches, List<Remedy> remedies) {
   public Way {
     touches = List.copyOf(touches);
     remedies = List.copyOf(remedies);
@@ -21,6 +19,11 @@ public record Way(
   /** Whether something keeps the card from lying flat. */
   public boolean blocked() {
     return touches.stream().anyMatch(Touch::fault);
+  }
+
+  /** Pairs that run along each other too closely to tell. */
+  public List<Touch> close() {
+    return touches.stream().filter(t -> t.kind() == Touch.Kind.RUNS_ALONG).toList();
   }
 
   public List<Touch> faults() {

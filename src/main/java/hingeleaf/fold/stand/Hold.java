@@ -2,6 +2,7 @@ package hingeleaf.fold.stand;
 
 import hingeleaf.card.MadeCard;
 import hingeleaf.fold.Budget;
+import hingeleaf.fold.FoldForward;
 import hingeleaf.fold.Linkage;
 import hingeleaf.fold.Stays;
 import java.util.List;
@@ -13,14 +14,15 @@ import java.util.TreeSet;
  * which open and shut whatever stands, are left out of all counts.
  *
  * @param set freedoms with the stays set; 0 where they hold
- * @param released freedoms with the stays let go, their own folds left out: as many as the card has
- *     without them
+ * @param released freedoms with the stays let go, their own folds left out
+ * @param without freedoms of the same card made without the stays: what {@code released} must be
  * @param folds the stays' own folds
  * @param firm whether, set, nothing moves even to first order; where it does but {@code set} is 0
  *     the layers between are only held taut, and give by the root of the play
  * @param moving indices of the joints that can still move with the stays set
  */
-public record Hold(int set, int released, int folds, boolean firm, Set<Integer> moving) {
+public record Hold(
+    int set, int released, int without, int folds, boolean firm, Set<Integer> moving) {
   private static final long STEPS = 4_000_000;
 
   public Hold {
@@ -36,12 +38,26 @@ public record Hold(int set, int released, int folds, boolean firm, Set<Integer> 
     Set<Integer> moving = new TreeSet<>(set.moving(Budget.of(STEPS)));
     moving.removeAll(doors);
     double[] still = new double[made.mechanism().joints().size()];
+    int free = released.mobility(Budget.of(STEPS)) - stays.folds() - doors.size();
     return new Hold(
         set.mobility(Budget.of(STEPS)) - doors.size(),
-        released.mobility(Budget.of(STEPS)) - stays.folds() - doors.size(),
+        free,
+        made.card().stays().isEmpty() ? free : bare(made) - doors.size(),
         stays.folds(),
         set.freedomsAt(set.at(still)) == doors.size(),
         moving);
+  }
+
+  /** Freedoms of the card whose stays were never made. */
+  private static int bare(MadeCard made) {
+    Linkage bare =
+        Linkage.of(FoldForward.of(made.card().withoutStays()).mechanism(), Budget.of(STEPS));
+    return bare.mobility(Budget.of(STEPS));
+  }
+
+  /** Whether the stays, let go, leave the card every freedom that it has without them. */
+  public boolean frees() {
+    return released == without;
   }
 
   /** Whether nothing can lean while the stays are set. */

@@ -196,7 +196,7 @@ class ContactTest {
     for (Rest rest : hingeleaf.fold.FlatStates.of(made, 8).states()) {
       Way way = Contact.way(made, rest, 0.1);
       assertThat(way.touches()).as("%s", rest.leans()).isEmpty();
-      assertThat(way.undecided()).isZero();
+      assertThat(way.close()).isEmpty();
     }
   }
 

@@ -3,11 +3,14 @@ package hingeleaf.fold.stand;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hingeleaf.card.Card;
 import hingeleaf.card.Flats;
+import hingeleaf.card.Join;
 import hingeleaf.card.MadeCard;
 import hingeleaf.card.Panel;
 import hingeleaf.card.Rest;
 import hingeleaf.fold.FlatStates;
+import hingeleaf.fold.FoldForward;
 import hingeleaf.fold.contact.Contact;
 import hingeleaf.fold.contact.Designs;
 import hingeleaf.geom.Box;
@@ -68,6 +71,8 @@ class HoldTest {
     assertThat(hold.set()).isZero();
     assertThat(hold.moving()).isEmpty();
     assertThat(hold.released()).isEqualTo(frames);
+    assertThat(hold.without()).isEqualTo(Hold.of(stack(frames, upright, "")).set());
+    assertThat(hold.frees()).isTrue();
     // Only a hook over layers that it does not touch holds these taut and not firmly.
     assertThat(hold.firm()).isEqualTo(!sort.equals("belly-strip") || frames == 1);
     Flats flats = FlatStates.of(made, 8);
@@ -96,6 +101,8 @@ class HoldTest {
     Hold first = Hold.of(one);
     assertThat(first.set()).isEqualTo(2);
     assertThat(first.released()).isEqualTo(3);
+    assertThat(first.without()).isEqualTo(Hold.of(stack(3, true, "")).set());
+    assertThat(first.frees()).isTrue();
     Stand s = Standing.of(one, FlatStates.of(one, 8).states().get(0));
     assertThat(s.verdict()).isEqualTo(Stand.Verdict.LEANS);
     assertThat(s.loose().stream().map(Stand.Lean::piece)).containsExactly("f2", "f3");
@@ -111,6 +118,24 @@ class HoldTest {
     assertThat(hold.firm()).isTrue();
     assertThat(hold.released()).isEqualTo(3);
     assertThat(hold.folds()).isEqualTo(3);
+    assertThat(hold.frees()).isTrue();
+  }
+
+  @Test
+  void stayThatIsGluedToTheFrameToo_holdsOnWhenItIsLetGo() {
+    // A belly strip whose hook a careless hand glued into its slit: its stage is free no more.
+    MadeCard made = stack(1, true, stay("belly-strip", ""));
+    Card card = made.card();
+    List<Join> joins = new ArrayList<>(card.joins());
+    for (Join j : card.joins()) {
+      if (j instanceof Join.Passage p) {
+        joins.add(new Join.Glue("careless", p.tab(), p.slit(), 0, "pva", ""));
+      }
+    }
+    Card glued = new Card("glued", card.roots(), card.pieces(), joins, card.stays());
+    Hold hold = Hold.of(FoldForward.of(glued));
+    assertThat(hold.without()).isEqualTo(1);
+    assertThat(hold.frees()).isFalse();
   }
 
   @Test
