@@ -7,7 +7,6 @@ import hingeleaf.design.Values;
 import hingeleaf.finding.Problem;
 import hingeleaf.finding.Want;
 import hingeleaf.fold.accuracy.StageFit;
-import hingeleaf.fold.accuracy.ThicknessMisfit;
 import hingeleaf.measure.MakerUnits;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,28 +44,7 @@ final class Misfits {
         found.add(misfits.told(m, misfits.piece(piece)));
       }
     }
-    for (ThicknessMisfit t : ThicknessMisfit.of(pack.made())) {
-      if (t.misfit() > FELT * t.thickness()) {
-        found.add(misfits.thick(t));
-      }
-    }
     return found;
-  }
-
-  /** What thickness forces: half of it each way is the least that paper has to swallow. */
-  private Problem thick(ThicknessMisfit t) {
-    Piece piece = piece(t.piece());
-    String message =
-        piece.name()
-            + ": its card is "
-            + units.fine(t.thickness())
-            + " thick, so it should be "
-            + units.fine(t.misfit())
-            + " shorter standing than flat, which cannot be had both ways - cut it "
-            + units.fine(t.misfit() / 2)
-            + " shorter, and of thinner card if it is stiff to close";
-    return level(t.misfit() <= t.thickness() + 1e-9, piece, "thickness-misfit", message)
-        .with(Map.of("forced", t.misfit(), "thickness", t.thickness()));
   }
 
   private Piece piece(String id) {

@@ -43,13 +43,6 @@ class EveryFindingTest {
           "structure/Doors",
           "structure/Crowding");
 
-  /**
-   * Kinds that no design brings about, with the reason and where the engine's own test is. A
-   * frame's two tabs are lifted alike, so its card's thickness forces nothing; a strip in a box
-   * would: {@link hingeleaf.fold.accuracy.ThicknessMisfitTest}.
-   */
-  private static final Set<String> NO_DESIGN = Set.of("thickness-misfit");
-
   private static final String TOOL = "";
 
   /**
@@ -303,7 +296,6 @@ class EveryFindingTest {
       }
     }
     Set<String> known = rows().map(Row::kind).collect(Collectors.toCollection(TreeSet::new));
-    known.addAll(NO_DESIGN);
     known.addAll(BY_ORDER_OF_HANDS);
     assertThat(told).isEqualTo(known);
   }
