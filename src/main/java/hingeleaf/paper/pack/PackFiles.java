@@ -67,10 +67,15 @@ public final class PackFiles {
     return all;
   }
 
+  /**
+   * The second core takes them from the end: there comes first what folds the card, since most waits
+   * for that, and last what waits until all problems are found.
+   */
   private Map<String, Supplier<byte[]>> wanted() {
     Map<String, Supplier<byte[]>> all = new LinkedHashMap<>();
     all.put("plan.pdf", this::plan);
-    all.put("templates.pdf", this::templates);
+    all.put("pack.json", () -> PackJson.text(pack).getBytes(StandardCharsets.UTF_8));
+    all.put("picture.png", this::picture);
     sheets(all);
     for (CutList.Line line : pack.cuts().lines()) {
       String name = "pieces/" + fileName(line.pieces().get(0));
@@ -78,9 +83,8 @@ public final class PackFiles {
       all.put(name + ".dxf", () -> PieceDxf.write(piece).getBytes(StandardCharsets.US_ASCII));
       all.put(name + ".svg", () -> PieceSvg.write(piece).getBytes(StandardCharsets.UTF_8));
     }
+    all.put("templates.pdf", this::templates);
     all.put("card.glb", this::solid);
-    all.put("picture.png", this::picture);
-    all.put("pack.json", () -> PackJson.text(pack).getBytes(StandardCharsets.UTF_8));
     return all;
   }
 

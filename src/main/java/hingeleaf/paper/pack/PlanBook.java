@@ -34,8 +34,10 @@ final class PlanBook {
       all.add(new Block.NewPage());
     }
     new SheetChapter(pack, style).add(all);
-    new BeginChapter(pack).add(all);
-    new StepChapter(pack, style).add(all);
+    List<Block> steps = new ArrayList<>();
+    new StepChapter(pack, style).add(steps);
+    new BeginChapter(pack).add(all); // after the steps, for it waits until all problems are found
+    all.addAll(steps);
     new MaskChapter(pack, style).add(all);
     new PostChapter(pack).add(all);
     new PriceChapter(pack).add(all);
