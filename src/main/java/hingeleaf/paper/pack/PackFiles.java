@@ -45,36 +45,40 @@ public final class PackFiles {
 
   /** All files; the same pack gives the same bytes. */
   public static Map<String, byte[]> of(Pack pack, Fonts fonts) {
-    Map<String, Supplier<byte[]>> wanted = new PackFiles(pack, fonts).wanted();
-    List<String> names = List.copyOf(wanted.keySet());
-    // Files do not depend on each other: two cores write two at a time, the order stays.
-    List<ForkJoinTask<byte[]>> tasks = new ArrayList<>();
-    wanted
-        .values()
-        .forEach(
-            w ->
-                tasks.add(
-                    ForkJoinTask.adapt(
-                        () -> {
-                          pack.goOn();
-                          return w.get();
-                        })));
-    List<byte[]> made = ForkJoinTask.invokeAll(tasks).stream().map(ForkJoinTask::join).toList();
-    Map<String, byte[]> all = new LinkedHashMap<>();
-    for (int i = 0; i < made.size(); i++) {
-      all.put(names.get(i), made.get(i));
-    }
-    return all;
+    return new PackFiles(pack, fonts).made();
   }
 
   /**
-   * The second core takes them from the end: there comes first what folds the card, since most waits
-   * for that, and last what waits until all problems are found.
+   * Files do not depend on each other, so two cores write two at a time: this one from the first
+   * on, the other from the last. The steps of the plan are the longest strand by far, so they are
+   * begun before all else, and the book that waits for them is set last.
    */
+  private Map<String, byte[]> made() {
+    PlanBook book = new PlanBook(pack, fonts);
+    Map<String, ForkJoinTask<byte[]>> files = new LinkedHashMap<>();
+    wanted().forEach((name, work) -> files.put(name, task(work)));
+    List<ForkJoinTask<?>> order = new ArrayList<>(book.around());
+    order.addAll(files.values());
+    files.put("plan.pdf", task(() -> plan(book)));
+    order.add(files.get("plan.pdf"));
+    book.steps().fork();
+    ForkJoinTask.invokeAll(order);
+    Map<String, byte[]> made = new LinkedHashMap<>();
+    files.forEach((name, file) -> made.put(name, file.join()));
+    return made;
+  }
+
+  private ForkJoinTask<byte[]> task(Supplier<byte[]> work) {
+    return ForkJoinTask.adapt(
+        () -> {
+          pack.goOn();
+          return work.get();
+        });
+  }
+
+  /** All files but the plan; last what waits until all problems are found. */
   private Map<String, Supplier<byte[]>> wanted() {
     Map<String, Supplier<byte[]>> all = new LinkedHashMap<>();
-    all.put("plan.pdf", this::plan);
-    all.put("pack.json", () -> PackJson.text(pack).getBytes(StandardCharsets.UTF_8));
     all.put("picture.png", this::picture);
     sheets(all);
     for (CutList.Line line : pack.cuts().lines()) {
@@ -85,6 +89,7 @@ public final class PackFiles {
     }
     all.put("templates.pdf", this::templates);
     all.put("card.glb", this::solid);
+    all.put("pack.json", () -> PackJson.text(pack).getBytes(StandardCharsets.UTF_8));
     return all;
   }
 
@@ -93,9 +98,8 @@ public final class PackFiles {
     return id.strip().replaceAll("[^\\p{L}\\p{N}]+", "-");
   }
 
-  private byte[] plan() {
-    return PdfWriter.write(
-        PlanBook.pages(pack, fonts), pack.title(), "en", PdfWriter.Layers.FLAT, fonts);
+  private byte[] plan(PlanBook book) {
+    return PdfWriter.write(book.pages(), pack.title(), "en", PdfWriter.Layers.FLAT, fonts);
   }
 
   /** The sheets for a batch and for a class, where they are wanted. */

@@ -8,6 +8,7 @@ import hingeleaf.paper.book.Book;
 import hingeleaf.paper.book.BookStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ForkJoinTask;
 
 /**
  * The plan as a small book: the card and its cuts on one page, the sheets, what to have and know
@@ -16,28 +17,55 @@ import java.util.List;
 final class PlanBook {
   private final Pack pack;
   private final BookStyle style;
+  private final ForkJoinTask<List<Block>> before = ForkJoinTask.adapt(this::opening);
+  private final ForkJoinTask<List<Block>> steps = ForkJoinTask.adapt(this::making);
+  private final ForkJoinTask<List<Block>> after = ForkJoinTask.adapt(this::closing);
 
-  private PlanBook(Pack pack, Fonts fonts) {
+  PlanBook(Pack pack, Fonts fonts) {
     this.pack = pack;
     this.style = new BookStyle(PackFiles.paper(pack), pack.title(), fonts);
   }
 
-  static List<Drawing> pages(Pack pack, Fonts fonts) {
-    PlanBook book = new PlanBook(pack, fonts);
-    return Book.pages(book.blocks(), book.style);
+  /** The longest part of the book; whoever wants {@link #pages} has it run. */
+  ForkJoinTask<?> steps() {
+    return steps;
   }
 
-  private List<Block> blocks() {
+  /** What comes before and after the steps, to be run likewise. */
+  List<ForkJoinTask<?>> around() {
+    return List.of(before, after);
+  }
+
+  /** All pages; waits for the parts. */
+  List<Drawing> pages() {
+    List<Block> all = new ArrayList<>();
+    List.of(before, steps, after).forEach(part -> all.addAll(part.join()));
+    return Book.pages(all, style);
+  }
+
+  private List<Block> opening() {
     List<Block> all = new ArrayList<>();
     new FrontPage(pack, style).add(all);
     if (!FrontPage.runsOver(pack)) {
       all.add(new Block.NewPage());
     }
     new SheetChapter(pack, style).add(all);
+    return all;
+  }
+
+  private List<Block> making() {
+    pack.goOn();
+    pack.best(); // most pictures show the card on its way flat
     List<Block> steps = new ArrayList<>();
     new StepChapter(pack, style).add(steps);
+    List<Block> all = new ArrayList<>();
     new BeginChapter(pack).add(all); // after the steps, for it waits until all problems are found
     all.addAll(steps);
+    return all;
+  }
+
+  private List<Block> closing() {
+    List<Block> all = new ArrayList<>();
     new MaskChapter(pack, style).add(all);
     new PostChapter(pack).add(all);
     new PriceChapter(pack).add(all);

@@ -12,6 +12,7 @@ import hingeleaf.plan.Step;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ForkJoinTask;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -42,9 +43,10 @@ class PlanPdfTest {
   }
 
   private static PDDocument plan(Pack pack) throws IOException {
-    byte[] bytes =
-        PdfWriter.write(
-            PlanBook.pages(pack, FONTS), pack.title(), "en", PdfWriter.Layers.FLAT, FONTS);
+    PlanBook book = new PlanBook(pack, FONTS);
+    book.steps().fork();
+    book.around().forEach(ForkJoinTask::fork);
+    byte[] bytes = PdfWriter.write(book.pages(), pack.title(), "en", PdfWriter.Layers.FLAT, FONTS);
     return Loader.loadPDF(bytes);
   }
 
