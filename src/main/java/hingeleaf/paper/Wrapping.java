@@ -17,10 +17,13 @@ public final class Wrapping {
       String text, Weight weight, double size, double width, Fonts fonts) {
     List<String> lines = new ArrayList<>();
     String line = "";
+    double reach = 0;
+    double blank = fonts.width(" ", weight, size);
     for (String word : fonts.set(text).strip().split("\\s+", -1)) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (fonts.width(longer, weight, size) <= width) {
-        line = longer;
+      double more = (line.isEmpty() ? 0 : blank) + fonts.width(word, weight, size);
+      if (reach + more <= width) {
+        reach += more;
+        line = line.isEmpty() ? word : line + " " + word;
         continue;
       }
       if (!line.isEmpty()) {
@@ -32,6 +35,7 @@ public final class Wrapping {
         lines.add(line.substring(0, cut));
         line = line.substring(cut);
       }
+      reach = fonts.width(line, weight, size);
     }
     lines.add(line);
     return lines;

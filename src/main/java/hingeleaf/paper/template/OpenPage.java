@@ -2,7 +2,6 @@ package hingeleaf.paper.template;
 
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Vec2;
-import hingeleaf.paper.SeenPiece;
 import java.util.List;
 
 /** A page that takes pieces in rows from the top; a row is as deep as its deepest piece. */
@@ -30,26 +29,24 @@ final class OpenPage {
   }
 
   /** Lays a piece in the open row or in a new one, the first of its ways that fits; or does not. */
-  boolean put(Template template, List<SeenPiece> ways, TemplateStyle style) {
-    for (SeenPiece way : ways) {
-      Caption caption = Caption.of(template, way, style);
-      if (put(way, caption, left, top, style)) {
+  boolean put(List<Way> ways, TemplateStyle style) {
+    for (Way way : ways) {
+      if (put(way, left, top, style)) {
         return true;
       }
     }
     double below = top - (deep > 0 ? deep + GAP : 0);
-    for (SeenPiece way : ways) {
-      Caption caption = Caption.of(template, way, style);
-      if (deep > 0 && put(way, caption, area.minX(), below, style)) {
+    for (Way way : ways) {
+      if (deep > 0 && put(way, area.minX(), below, style)) {
         return true;
       }
     }
     return false;
   }
 
-  private boolean put(SeenPiece piece, Caption caption, double x, double y, TemplateStyle style) {
-    double wide = Caption.cell(piece);
-    double high = caption.height() + piece.height();
+  private boolean put(Way way, double x, double y, TemplateStyle style) {
+    double wide = Caption.cell(way.piece());
+    double high = way.height();
     if (x + wide > area.maxX() + 1e-6 || y - high < area.minY() - 1e-6) {
       return false;
     }
@@ -57,8 +54,8 @@ final class OpenPage {
       top = y;
       deep = 0;
     }
-    caption.write(marks, new Vec2(x, y));
-    marks.add(TemplateBook.layers(piece, style), new Vec2(x, y - high));
+    way.caption().write(marks, new Vec2(x, y));
+    marks.add(TemplateBook.layers(way.piece(), style), new Vec2(x, y - high));
     left = x + wide + GAP;
     deep = Math.max(deep, high);
     return true;

@@ -42,10 +42,9 @@ public final class TemplateBook {
    */
   public static List<Drawing> pages(List<Template> templates, TemplateStyle style) {
     TemplateBook book = new TemplateBook(style);
-    book.intro(book.newPage(INTRO), templates);
-    for (Template t : templates) {
-      book.place(t, SeenPiece.of(t.piece(), style.seen(), t.glue()));
-    }
+    List<List<Way>> pieces = templates.stream().map(t -> Way.of(t, style)).toList();
+    book.intro(book.newPage(INTRO), pieces);
+    pieces.forEach(book::place);
     List<Drawing> drawings = new ArrayList<>();
     for (int i = 0; i < book.pages.size(); i++) {
       drawings.add(book.pages.get(i).drawing(i + 1, book.pages.size()));
@@ -61,24 +60,23 @@ public final class TemplateBook {
     return page;
   }
 
-  private void place(Template template, SeenPiece upright) {
-    List<SeenPiece> ways = List.of(upright, upright.turned());
-    if (open.stream().anyMatch(p -> p.put(template, ways, style))) {
+  private void place(List<Way> ways) {
+    if (open.stream().anyMatch(p -> p.put(ways, style))) {
       return;
     }
-    if (ways.stream().noneMatch(p -> fits(template, p))) {
-      pages.addAll(new TiledPiece(template, style).pages(upright));
+    if (ways.stream().noneMatch(this::fits)) {
+      pages.addAll(new TiledPiece(ways.get(0).template(), style).pages(ways.get(0).piece()));
       return;
     }
-    if (!newPage(0).put(template, ways, style)) {
-      throw new IllegalStateException(template.piece().id() + " fits a page but was not laid");
+    if (!newPage(0).put(ways, style)) {
+      throw new IllegalStateException(
+          ways.get(0).template().piece().id() + " fits a page but was not laid");
     }
   }
 
-  private boolean fits(Template template, SeenPiece p) {
+  private boolean fits(Way way) {
     Box area = new PageMarks(style).area();
-    double high = p.height() + Caption.of(template, p, style).height();
-    return Caption.cell(p) <= area.width() + 1e-6 && high <= area.height() + 1e-6;
+    return Caption.cell(way.piece()) <= area.width() + 1e-6 && way.height() <= area.height() + 1e-6;
   }
 
   /** A piece with the names of its panels, for printing. */
@@ -92,7 +90,7 @@ public final class TemplateBook {
     return layers;
   }
 
-  private void intro(OpenPage first, List<Template> templates) {
+  private void intro(OpenPage first, List<List<Way>> pieces) {
     PageMarks page = first.marks();
     Box area = page.area();
     double y = area.maxY() - 5;
@@ -109,13 +107,13 @@ public final class TemplateBook {
     }
     page.add(Step.DIMENSIONS, CheckBar.at(new Vec2(area.minX(), area.maxY() - INTRO + 12)));
     Vec2 key = new Vec2(area.minX() + CheckBar.WIDTH + 12, area.maxY() - 0.5);
-    page.add(Step.LEGEND, LineKey.at(key, entries(templates)));
+    page.add(Step.LEGEND, LineKey.at(key, entries(pieces)));
   }
 
-  private Set<LineKey.Entry> entries(List<Template> templates) {
+  private Set<LineKey.Entry> entries(List<List<Way>> pieces) {
     Set<LineKey.Entry> entries = EnumSet.of(LineKey.Entry.CUT);
-    for (Template t : templates) {
-      SeenPiece p = SeenPiece.of(t.piece(), style.seen(), t.glue());
+    for (List<Way> ways : pieces) {
+      SeenPiece p = ways.get(0).piece();
       p.scores().forEach(s -> entries.add(entry(s.fold())));
       if (!p.pressed().isEmpty()) {
         entries.add(LineKey.Entry.EMBOSS);
@@ -123,7 +121,7 @@ public final class TemplateBook {
       if (!p.glue().isEmpty()) {
         entries.add(LineKey.Entry.GLUE);
       }
-      if (!fits(t, p) && !fits(t, p.turned())) {
+      if (ways.stream().noneMatch(this::fits)) {
         entries.add(LineKey.Entry.JOIN);
       }
     }
