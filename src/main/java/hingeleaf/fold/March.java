@@ -25,6 +25,9 @@ final class March {
   /** However ill-conditioned the start, worse than this is singular: some 1e-4 rad off flat. */
   private static final double LEAST_FIRM = 1e-5;
 
+  /** A prediction that misses by less is exact to rounding, rad. */
+  private static final double STRAIGHT_RAD = 1e-9;
+
   private final Part part;
   private final Axes axes;
   private final int[] drivers;
@@ -37,6 +40,9 @@ final class March {
   private final double span;
   private double firm = SINGULAR;
   private int misses;
+
+  /** Whether the last pose lay where it was predicted: then longer steps are as safe. */
+  private boolean straight;
 
   /** The last pose that was reached; the end of the line if {@link #run} says so. */
   double[] q;
@@ -95,7 +101,7 @@ final class March {
         }
         trail.add(s, q);
         misses = 0;
-        h = Math.min(1.6 * h, STEP / span);
+        h = Math.min((straight ? 4 : 1.6) * h, STEP / span);
         continue;
       }
       misses++;
@@ -156,6 +162,7 @@ final class March {
     double moved = apart(p, trail.last());
     double missed = apart(p, aim);
     int known = trail.size();
+    straight = known > 1 && missed < STRAIGHT_RAD;
     boolean near =
         known == 1 ? moved < 0.2 : missed < (known < 4 ? 0.3 : 0.05) * moved + 1e-7 && moved < 0.4;
     return near && solver.ratio >= firm && s > 0;
