@@ -34,26 +34,37 @@ public record Rigid(
    * direction from the first to the second (Rodrigues).
    */
   public static Rigid rotation(Vec3 from, Vec3 to, double angle) {
-    Vec3 u = to.minus(from).unit();
+    return turning(from, to.minus(from).unit(), angle);
+  }
+
+  /**
+   * The same about the line through a point.
+   *
+   * @param along direction of the line, a unit vector
+   */
+  public static Rigid turning(Vec3 at, Vec3 along, double angle) {
     double c = Math.cos(angle);
     double s = Math.sin(angle);
     double k = 1 - c;
-    double x = u.x();
-    double y = u.y();
-    double z = u.z();
-    Rigid r =
-        new Rigid(
-            c + k * x * x,
-            k * x * y - s * z,
-            k * x * z + s * y,
-            k * x * y + s * z,
-            c + k * y * y,
-            k * y * z - s * x,
-            k * x * z - s * y,
-            k * y * z + s * x,
-            c + k * z * z,
-            Vec3.ZERO);
-    return r.shifted(from.minus(r.apply(from)));
+    double x = along.x();
+    double y = along.y();
+    double z = along.z();
+    double xx = c + k * x * x;
+    double xy = k * x * y - s * z;
+    double xz = k * x * z + s * y;
+    double yx = k * x * y + s * z;
+    double yy = c + k * y * y;
+    double yz = k * y * z - s * x;
+    double zx = k * x * z - s * y;
+    double zy = k * y * z + s * x;
+    double zz = c + k * z * z;
+    // Written out, for every pose of every card is made of these: the point stays where it is.
+    Vec3 shift =
+        new Vec3(
+            at.x() - (xx * at.x() + xy * at.y() + xz * at.z()),
+            at.y() - (yx * at.x() + yy * at.y() + yz * at.z()),
+            at.z() - (zx * at.x() + zy * at.y() + zz * at.z()));
+    return new Rigid(xx, xy, xz, yx, yy, yz, zx, zy, zz, shift);
   }
 
   private Rigid shifted(Vec3 by) {

@@ -87,11 +87,11 @@ final class Chain {
     for (int k = joints.length - 1; k >= 0; k--) {
       double value = sign[k] * q[joints[k]];
       if (value != 0) {
-        pose =
-            pose.then(
-                slides[k]
-                    ? Rigid.translation(along[k].times(value))
-                    : Rigid.rotation(at[k], at[k].plus(along[k]), value));
+        Rigid joint =
+            slides[k]
+                ? Rigid.translation(along[k].times(value))
+                : Rigid.turning(at[k], along[k], value);
+        pose = pose == Rigid.IDENTITY ? joint : pose.then(joint);
       }
     }
     return pose;
