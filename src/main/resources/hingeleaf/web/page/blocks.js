@@ -27,12 +27,15 @@ function spans(all) {
   return all.map((s) => h(tag[s.voice] ?? 'span', {}, s.text));
 }
 
+/** A size keeps together where a cell is narrow. @param {string} cell */
+const kept = (cell) => cell.replace(/(\d) ([x×]) (?=\d)/g, '$1\u00a0$2\u00a0').replace(/(\d) (?=(?:mm|cm|in|g)\b)/g, '$1\u00a0');
+
 /** @param {Block} b */
 function table(b) {
   const side = (/** @type {number} */ i) => (b.columns[i].number ? 'n' : '');
   return h('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-label': b.columns.map((/** @type {any} */ c) => c.title).filter(Boolean).join(', ') },
     h('table', {}, h('thead', {}, h('tr', {}, b.columns.map((/** @type {any} */ c, /** @type {number} */ i) => h('th', { scope: 'col', class: side(i) }, c.title)))),
-      h('tbody', {}, b.rows.map((/** @type {string[]} */ row) => h('tr', {}, row.map((cell, i) => h('td', { class: side(i) }, b.columns[i].strong ? h('b', {}, cell) : cell)))))));
+      h('tbody', {}, b.rows.map((/** @type {string[]} */ row) => h('tr', {}, row.map((cell, i) => h('td', { class: side(i) }, b.columns[i].strong ? h('b', {}, kept(cell)) : kept(cell))))))));
 }
 
 /** @param {Block} b */

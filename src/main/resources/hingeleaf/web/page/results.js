@@ -35,7 +35,7 @@ async function fill(inner) {
 
 /** @param {string} id @param {string} title @param {string} says @param {...any} body */
 function section(id, title, says, ...body) {
-  const print = h('button', { type: 'button', onclick: () => { document.body.dataset.print = id; window.print(); delete document.body.dataset.print; } }, 'Print this');
+  const print = id !== 'files' && h('button', { type: 'button', onclick: () => { document.body.dataset.print = id; window.print(); delete document.body.dataset.print; } }, 'Print this');
   return h('section', { id, 'aria-labelledby': id + '-head' }, h('div', { class: 'top' }, h('h2', { id: id + '-head' }, title), print, says && h('p', {}, says)), body);
 }
 
