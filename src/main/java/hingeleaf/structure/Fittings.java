@@ -17,7 +17,6 @@ import hingeleaf.geom.Vec2;
 import hingeleaf.measure.Unit;
 import hingeleaf.stock.Grain;
 import hingeleaf.stock.Stock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -105,8 +105,9 @@ class DragTest {
   @Test
   void aDoorIsDraggedOnceItWasPicked() throws Exception {
     Seen door = find(DOOR); // once picked it is lit and has another colour
+    double perMm = find(SCALE).width / 20;
     pick(door, "flap");
-    drag(door, find(SCALE).width / 20, new double[] {-25, 8});
+    drag(door, perMm, new double[] {-25, 8});
     at("mechanisms[0].door", "height: 30, at: [%s], stock: navy-220", -45, -32);
     back();
   }
@@ -171,8 +172,7 @@ class DragTest {
     double y = card.y + seen.y;
     page.mouse().move(x, y);
     page.mouse().down();
-    page.mouse()
-        .move(x + by[0] * perMm, y - by[1] * perMm, new Mouse.MoveOptions().setSteps(6));
+    page.mouse().move(x + by[0] * perMm, y - by[1] * perMm, new Mouse.MoveOptions().setSteps(6));
     page.mouse().up();
   }
 
@@ -185,8 +185,7 @@ class DragTest {
   private void at(String part, String spliced, double x, double y)
       throws IOException, InterruptedException {
     Pattern pair =
-        Pattern.compile(
-            Pattern.quote(spliced).replace("%s", "\\E(-?[\\d.]+), (-?[\\d.]+)\\Q"));
+        Pattern.compile(Pattern.quote(spliced).replace("%s", "\\E(-?[\\d.]+), (-?[\\d.]+)\\Q"));
     for (int i = 0; i < 200 && !near(pair.matcher(file()), x, y); i++) {
       Thread.sleep(100);
     }
@@ -194,9 +193,14 @@ class DragTest {
     assertThat(near(found, x, y)).as("%s is at %s, %s in%n%s", part, x, y, file()).isTrue();
     String place = "at: [" + found.group(1) + ", " + found.group(2) + "]";
     String own = spliced.replace("at: [%s]", place);
-    String was = CARD.lines().filter(l -> l.contains("# moved") && l.contains(stem(spliced))).findFirst().orElseThrow();
+    String was =
+        CARD.lines()
+            .filter(l -> l.contains("# moved") && l.contains(stem(spliced)))
+            .findFirst()
+            .orElseThrow();
     String is = file().lines().filter(l -> l.contains(own)).findFirst().orElseThrow();
-    assertThat(is.replaceFirst("(, )?at: \\[[^]]*]", "")).isEqualTo(was.replaceFirst("(, )?at: \\[[^]]*]", ""));
+    assertThat(is.replaceFirst("(, )?at: \\[[^]]*]", ""))
+        .isEqualTo(was.replaceFirst("(, )?at: \\[[^]]*]", ""));
     assertThat(file()).isEqualTo(CARD.replace(was, is));
     assertThat(page.locator(".sheet [data-path='" + part + ".at[0]" + "']").first())
         .hasValue(found.group(1) + " mm");
@@ -260,8 +264,7 @@ class DragTest {
   /** Of the same hue; light and shade may change how bright it is. */
   private static boolean like(int rgb, int[] colour) {
     int[] is = {rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255};
-    double bright =
-        (is[0] + is[1] + is[2]) / (double) (colour[0] + colour[1] + colour[2]);
+    double bright = (is[0] + is[1] + is[2]) / (double) (colour[0] + colour[1] + colour[2]);
     boolean same = bright > 0.6 && bright < 1.5;
     for (int i = 0; i < 3; i++) {
       same &= Math.abs(is[i] / bright - colour[i]) < 20;

@@ -40,10 +40,18 @@ function table(b) {
 
 /** @param {Block} b */
 function figure(b) {
-  const wide = b.width > 100; // on a phone such a drawing is moved sideways rather than made too small to read
-  const svg = /** @type {SVGElement} */ (drawing(b.drawing));
-  const drawn = h('div', { class: 'drawn', ...(wide ? { tabindex: 0, role: 'region', 'aria-label': b.caption || 'Drawing' } : {}) }, svg);
-  if (wide) svg.style.minWidth = `${Math.round(b.width * 3)}px`;
-  drawn.style.maxWidth = `min(100%, ${Math.round(b.width * 4.4 + 34)}px)`;
-  return h('figure', { class: 'plate' }, drawn, b.caption && h('figcaption', {}, b.caption));
+  return h('figure', { class: 'plate' }, drawn(b.drawing, b.width, b.caption), b.caption && h('figcaption', {}, b.caption));
+}
+
+/**
+ * A drawing as large as its letters need to be read.
+ * @param {string} text @param {number} width mm @param {string} says
+ */
+export function drawn(text, width, says) {
+  const wide = width > 100; // on a phone such a drawing is moved sideways rather than made too small to read
+  const svg = /** @type {SVGElement} */ (drawing(text));
+  const home = h('div', { class: 'drawn', ...(wide ? { tabindex: 0, role: 'region', 'aria-label': says || 'Drawing' } : {}) }, svg);
+  if (wide) svg.style.minWidth = `${Math.round(width * 3)}px`;
+  home.style.maxWidth = `min(100%, ${Math.round(width * 4.4 + 34)}px)`;
+  return home;
 }

@@ -8,7 +8,7 @@ import { shapeField } from './shape.js';
 const SENTENCES = {
   'stacked-frames': 'It stands {width} wide and {height} high, cut from {stock}. Each layer stands {side} off the one behind it, on sides at the {sides}, held by glue tabs {tab} wide that fold {tabs}.',
   frames: '{name}, its opening {aperture}.',
-  mats: '{name}, a mat of {stock} on {on}, {at}, with {border} of the panel showing round it.',
+  mats: '{name}, a mat of {stock} on {on}, {at}; {border} of the panel shows round it.',
   'mats of their own size': '{name}, a mat of {stock} on {on}, {width} wide and {height} high, {at}.',
   'cut-outs': '{name}, {outline}, of {stock}, on {on}; its middle {at}.',
   words: '“{text}” on {on}, capitals {height} high, {at}.',
