@@ -103,7 +103,7 @@ class Folding {
     const { rests, count } = this.flats;
     this.choice.replaceChildren(...rests.map((/** @type {any} */ r, /** @type {number} */ i) => h('option', { value: i, selected: i === this.rest }, `${r.words}, ${r.size}`)));
     const rest = rests[this.rest];
-    const whole = rest.words.length > 36 ? `It ${rest.words}: ` : ''; // more than a narrow page shows of the choice
-    this.words.textContent = `${whole}${rest.limp} of card at the thickest spot${count > 1 ? `; ${count} ways in all` : ''}.`;
+    const whole = rest.words.length > 36 ? h('span', { class: 'whole' }, `It ${rest.words}: `) : '';
+    this.words.replaceChildren(whole, `${rest.limp} of card at the thickest spot${count > 1 ? `; ${count} ways in all` : ''}.`);
   }
 }
