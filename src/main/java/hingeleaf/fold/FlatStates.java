@@ -112,15 +112,25 @@ public final class FlatStates {
    *     ways than that; all are counted
    */
   public static Flats of(MadeCard made, int listed) {
-    return new FlatStates(made).flats(listed);
+    return of(made, listed, () -> {});
+  }
+
+  /**
+   * The same, for work that may be stopped.
+   *
+   * @param goOn run before every state; what it throws ends the work
+   */
+  public static Flats of(MadeCard made, int listed, Runnable goOn) {
+    return new FlatStates(made).flats(listed, goOn);
   }
 
   private record Pattern(int[] pick, List<Integer> leans, double area, int pushes) {}
 
-  private Flats flats(int listed) {
+  private Flats flats(int listed, Runnable goOn) {
     List<Pattern> patterns = new ArrayList<>();
     Function<int[], List<Rigid>> motions = linkage.restMotions(rests);
     for (int[] pick : rests.ranked((choice, way) -> 0, MOST_TRIED)) {
+      goOn.run();
       patterns.add(pattern(pick, outskirts.footprint(stays.laid(motions.apply(pick)))));
     }
     patterns.sort(
@@ -130,6 +140,7 @@ public final class FlatStates {
     List<Rest> best = new ArrayList<>();
     int few = patterns.size() <= listed ? patterns.size() : (listed + 1) / 2;
     for (Pattern p : patterns.subList(0, few)) {
+      goOn.run();
       best.add(rest(p));
     }
     best.sort(

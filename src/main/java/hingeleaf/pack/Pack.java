@@ -120,13 +120,15 @@ public final class Pack {
     Bearings bearings = new Bearings(in.bench(), in.wants().units(), in.lettering());
     this.built = kept(() -> Structures.build(in.design(), bearings, in.drawings()));
     this.made = kept(() -> FoldForward.of(card()));
-    this.flats = kept(() -> FlatStates.of(made(), LISTED_RESTS));
+    this.flats = kept(() -> FlatStates.of(made(), LISTED_RESTS, this::goOn));
     this.touches =
         kept(
             () ->
                 flats().states().isEmpty()
                     ? Optional.empty()
-                    : Optional.of(Contact.way(made(), flats().states().get(best()), CLEARANCE_MM)));
+                    : Optional.of(
+                        Contact.way(
+                            made(), flats().states().get(best()), CLEARANCE_MM, this::goOn)));
     this.cutting = kept(() -> CuttingStudy.of(made(), bestRest(), in.bench().accuracy().mm()));
     this.swings = kept(() -> Contact.swings(made()));
     this.meetings = kept(() -> Contact.meetings(made()));

@@ -22,6 +22,7 @@ final class Examples {
               "harvest-supper",
               "An invitation in inches that opens like a stage",
               List.of("hare.svg")),
+          new Example("open-house", "Double doors on a card that stands by itself", List.of()),
           new Example(
               "into-the-wood",
               "Twelve frames deep, for a patient afternoon",

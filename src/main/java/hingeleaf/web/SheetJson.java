@@ -12,6 +12,8 @@ import hingeleaf.measure.Length;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.measure.Unit;
 import hingeleaf.pack.Pack;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -82,11 +84,21 @@ final class SheetJson implements FieldKind.Visitor<SheetJson> {
   }
 
   private void measured(String path, Length length, Range range) {
-    MakerUnits units = MakerUnits.of(view);
-    String usual = units.text(length.mm());
+    String usual = written(length);
     String text = asWritten ? withUnit(raw(path, usual)) : usual;
     out.put("text", text).put("mm", length.mm());
     bounds(range);
+  }
+
+  /** To be written over: off the ruler's steps as a decimal, which can be read back. */
+  private String written(Length length) {
+    MakerUnits units = MakerUnits.of(view);
+    if (units.exact(length.mm())) {
+      return units.rounded(length.mm());
+    }
+    BigDecimal value = BigDecimal.valueOf(length.in(view).toDouble());
+    String decimal = value.setScale(3, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+    return decimal + " " + view.word();
   }
 
   private void bounds(Range range) {

@@ -68,6 +68,18 @@ class EditTest {
     assertThat(file()).contains("height: 5 7/8 in");
   }
 
+  /** What stands in a field is a length that can be read back: 150 mm / 25.4 is 5.9055 in. */
+  @Test
+  void theOtherSystemIsShownAsItIsTyped() throws Exception {
+    String inches = page.get("/api/cards/" + name + "?unit=in").body();
+    assertThat(inches).contains("\"text\":\"5.906 in\"").doesNotContain("\"text\":\"about");
+    String supper = page.example("harvest-supper");
+    String metric = page.get("/api/cards/" + supper + "?unit=mm").body();
+    // By the inch of 25.4 mm: 6 1/2 in, 3/8 in.
+    assertThat(metric).contains("\"text\":\"165.1 mm\"").contains("\"text\":\"9.525 mm\"");
+    assertThat(metric).doesNotContain("\"text\":\"about");
+  }
+
   @Test
   void outOfRangeIsRefusedWithTheReason() throws Exception {
     String before = file();

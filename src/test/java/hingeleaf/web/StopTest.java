@@ -10,6 +10,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -95,6 +96,29 @@ class StopTest {
       assertThat(other.join()).isPositive();
       assertThat(mine).failsWithin(10, TimeUnit.SECONDS);
     }
+  }
+
+  /** Twelve frames lie flat in 2^12 ways: a stop need not wait for all of them. */
+  @Test
+  void aFoldStageIsStoppedInItsMiddle() {
+    AtomicLong asked = new AtomicLong();
+    AtomicLong patience = new AtomicLong(Long.MAX_VALUE);
+    Pack pack =
+        Pack.of(
+            SamplePacks.example("into-the-wood.yaml").inputs(),
+            () -> asked.incrementAndGet() > patience.get());
+    pack.made();
+    patience.set(asked.get() + 1000);
+    assertThatThrownBy(pack::flats).isInstanceOf(Stopped.class);
+    assertThat(asked.get()).as("the work ends with the first no").isEqualTo(patience.get() + 1);
+    patience.set(Long.MAX_VALUE);
+    assertThat(pack.flats().count()).isEqualTo(4096);
+    pack.best();
+    patience.set(asked.get() + 10);
+    assertThatThrownBy(pack::touches).isInstanceOf(Stopped.class);
+    assertThat(asked.get()).isEqualTo(patience.get() + 1);
+    patience.set(Long.MAX_VALUE);
+    assertThat(pack.touches()).isPresent();
   }
 
   @Test

@@ -30,9 +30,15 @@ public final class Contact {
   private final Set<Long> passages = new HashSet<>();
   private final double clearance;
   private final Stays stays;
+  private final Runnable goOn;
 
   private Contact(MadeCard made, double clearance) {
+    this(made, clearance, () -> {});
+  }
+
+  private Contact(MadeCard made, double clearance, Runnable goOn) {
     this.made = made;
+    this.goOn = goOn;
     this.clearance = clearance;
     stays = Stays.of(made);
     linkage = Linkage.of(made.mechanism(), Budget.of(STEPS));
@@ -65,7 +71,16 @@ public final class Contact {
    * @param clearance mm that sheets keep beside their paper before they count as layers
    */
   public static Way way(MadeCard made, Rest rest, double clearance) {
-    Contact contact = new Contact(made, clearance);
+    return way(made, rest, clearance, () -> {});
+  }
+
+  /**
+   * The same, for work that may be stopped.
+   *
+   * @param goOn run before every pair of sheets; what it throws ends the work
+   */
+  public static Way way(MadeCard made, Rest rest, double clearance, Runnable goOn) {
+    Contact contact = new Contact(made, clearance, goOn);
     Way together = contact.along(rest, Order.TOGETHER);
     if (!together.blocked()) {
       return together.close().isEmpty() ? together : contact.advised(together, rest);
@@ -285,6 +300,7 @@ public final class Contact {
     Pairs pairs = new Pairs(course);
     List<Touch> touches = new ArrayList<>();
     for (int[] pair : nearestFirst()) {
+      goOn.run();
       Touch t = pairs.touch(solids.get(pair[0]), solids.get(pair[1]));
       if (t != null) {
         touches.add(t);

@@ -27,20 +27,31 @@ function spans(all) {
   return all.map((s) => h(tag[s.voice] ?? 'span', {}, s.text));
 }
 
+/** A size keeps together where a cell is narrow. @param {string} cell */
+const kept = (cell) => cell.replace(/(\d) ([x×]) (?=\d)/g, '$1\u00a0$2\u00a0').replace(/(\d) (?=(?:mm|cm|in|g)\b)/g, '$1\u00a0');
+
 /** @param {Block} b */
 function table(b) {
   const side = (/** @type {number} */ i) => (b.columns[i].number ? 'n' : '');
   return h('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-label': b.columns.map((/** @type {any} */ c) => c.title).filter(Boolean).join(', ') },
     h('table', {}, h('thead', {}, h('tr', {}, b.columns.map((/** @type {any} */ c, /** @type {number} */ i) => h('th', { scope: 'col', class: side(i) }, c.title)))),
-      h('tbody', {}, b.rows.map((/** @type {string[]} */ row) => h('tr', {}, row.map((cell, i) => h('td', { class: side(i) }, b.columns[i].strong ? h('b', {}, cell) : cell)))))));
+      h('tbody', {}, b.rows.map((/** @type {string[]} */ row) => h('tr', {}, row.map((cell, i) => h('td', { class: side(i) }, b.columns[i].strong ? h('b', {}, kept(cell)) : kept(cell))))))));
 }
 
 /** @param {Block} b */
 function figure(b) {
-  const wide = b.width > 100; // on a phone such a drawing is moved sideways rather than made too small to read
-  const svg = /** @type {SVGElement} */ (drawing(b.drawing));
-  const drawn = h('div', { class: 'drawn', ...(wide ? { tabindex: 0, role: 'region', 'aria-label': b.caption || 'Drawing' } : {}) }, svg);
-  if (wide) svg.style.minWidth = `${Math.round(b.width * 3)}px`;
-  drawn.style.maxWidth = `min(100%, ${Math.round(b.width * 4.4 + 34)}px)`;
-  return h('figure', { class: 'plate' }, drawn, b.caption && h('figcaption', {}, b.caption));
+  return h('figure', { class: 'plate' }, drawn(b.drawing, b.width, b.caption), b.caption && h('figcaption', {}, b.caption));
+}
+
+/**
+ * A drawing as large as its letters need to be read.
+ * @param {string} text @param {number} width mm @param {string} says
+ */
+export function drawn(text, width, says) {
+  const wide = width > 100; // on a phone such a drawing is moved sideways rather than made too small to read
+  const svg = /** @type {SVGElement} */ (drawing(text));
+  const home = h('div', { class: 'drawn', ...(wide ? { tabindex: 0, role: 'region', 'aria-label': says || 'Drawing' } : {}) }, svg);
+  if (wide) svg.style.minWidth = `${Math.round(width * 3)}px`;
+  home.style.maxWidth = `min(100%, ${Math.round(width * 4.4 + 34)}px)`;
+  return home;
 }

@@ -32,6 +32,9 @@ export function light() {
   }
 }
 
+/** Whether sentences and card stand side by side; else a sentence that came into sight would take the card out of it. */
+export const beside = () => matchMedia('(min-width: 62.01rem)').matches;
+
 /** Brings the sentence of a part into sight. @param {string} name */
 export function reveal(name) {
   const calm = matchMedia('(prefers-reduced-motion: reduce)').matches;

@@ -20,10 +20,21 @@ export async function commit(input, ...changes) {
     await change(...changes);
   } catch (e) {
     const id = 'why-' + (input.dataset.path ?? 'it').replace(/\W+/g, '-');
-    input.setAttribute('aria-invalid', 'true');
-    input.setAttribute('aria-describedby', id);
-    home.append(h('span', { class: 'refused', id, role: 'alert' }, e instanceof Error ? e.message : String(e)));
+    const at = still(input);
+    at.setAttribute('aria-invalid', 'true');
+    at.setAttribute('aria-describedby', id);
+    (at.closest('.f, dd, h1, label') ?? at.parentElement).append(h('span', { class: 'refused', id, role: 'alert' }, e instanceof Error ? e.message : String(e)));
   }
+}
+
+/**
+ * The field, or the one in its place where the answer to an earlier change renewed the worksheet.
+ * @param {any} input @returns {any}
+ */
+function still(input) {
+  const next = input.isConnected ? null : document.querySelector(`.sheet [data-path="${CSS.escape(input.dataset.path)}"]`);
+  if (next instanceof HTMLInputElement) next.value = next.dataset.sent = input.value;
+  return next ?? input;
 }
 
 /**

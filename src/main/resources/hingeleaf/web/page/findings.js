@@ -49,9 +49,12 @@ function one(f, i) {
   const part = partOf(f);
   return h('li', { class: f.level, 'data-part': part, 'data-finding': i, 'data-kind': f.kind },
     h('span', { class: 'level' }, /** @type {any} */ (LEVELS)[f.level]),
-    h('p', {}, f.message),
+    h('p', {}, said(f)),
     h('div', { class: 'act' }, part && h('button', { type: 'button', 'aria-label': `Show me: ${f.message}`, onclick: () => { choose(part); reveal(part); } }, 'Show me')));
 }
+
+/** A sentence of its own, unless it begins with the name of a part. @param {any} f @returns {string} */
+const said = (f) => (f.part && f.message.startsWith(f.part) ? f.message : f.message.charAt(0).toUpperCase() + f.message.slice(1));
 
 /** The piece that a finding is about. @param {any} f */
 function partOf(f) {

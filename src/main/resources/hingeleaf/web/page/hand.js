@@ -1,7 +1,7 @@
 // The hand on the card: picks a part, and drags a cut-out across the panel that it is on.
 import * as THREE from 'three';
 import { card, change, explain, ruler, told } from './card.js';
-import { choose, chosen, reveal } from './chosen.js';
+import { beside, choose, chosen, reveal } from './chosen.js';
 import { findSpotsWith } from './carry.js';
 
 export class Hand {
@@ -125,7 +125,7 @@ export class Hand {
     if (held.drag && held.moved) this.set(held);
     else if (!held.moved) {
       choose(held.piece);
-      reveal(held.piece);
+      if (beside()) reveal(held.piece);
     }
     void e;
   }

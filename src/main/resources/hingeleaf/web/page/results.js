@@ -1,5 +1,6 @@
 // What comes out: pieces with their measures, the order of work, the files. Each can be printed.
-import { drawing, h } from './dom.js';
+import { drawn } from './blocks.js';
+import { h } from './dom.js';
 import { about, card, explain, placeOf, watch } from './card.js';
 import { choose, light } from './chosen.js';
 import { getBlob } from './api.js';
@@ -35,7 +36,7 @@ async function fill(inner) {
 
 /** @param {string} id @param {string} title @param {string} says @param {...any} body */
 function section(id, title, says, ...body) {
-  const print = h('button', { type: 'button', onclick: () => { document.body.dataset.print = id; window.print(); delete document.body.dataset.print; } }, 'Print this');
+  const print = id !== 'files' && h('button', { type: 'button', onclick: () => { document.body.dataset.print = id; window.print(); delete document.body.dataset.print; } }, 'Print this');
   return h('section', { id, 'aria-labelledby': id + '-head' }, h('div', { class: 'top' }, h('h2', { id: id + '-head' }, title), print, says && h('p', {}, says)), body);
 }
 
@@ -46,12 +47,15 @@ function pieces(told) {
   const rows = told.pieces.map((/** @type {any} */ p) => h('tr', { 'data-part': p.ids.join('\n'), onclick: () => choose(p.ids[0]) },
     h('td', {}, h('b', {}, p.names)), h('td', { class: 'n' }, p.quantity), h('td', { class: 'n' }, `${p.width} ${unit}`), h('td', { class: 'n' }, `${p.height} ${unit}`),
     h('td', {}, p.stock), h('td', {}, p.grain), h('td', {}, p.openings || 'none')));
-  const charts = told.pieces.map((/** @type {any} */ p) => h('figure', { 'data-part': p.ids.join('\n') }, h('div', { class: 'drawn' }, drawing(p.drawing)),
-    h('figcaption', {}, p.names, h('span', {}, `${p.size}, ${p.stock}` + (p.scores ? `; ${p.scores} scores` : '')))));
+  const charts = told.pieces.map((/** @type {any} */ p) => h('figure', { class: 'plate', 'data-part': p.ids.join('\n') }, drawn(p.drawing, widthOf(p.drawing), p.names),
+    h('figcaption', {}, p.names, h('span', {}, `${p.size}, ${p.stock}` + (p.scores ? `; ${p.scores} score${p.scores > 1 ? 's' : ''}` : '')))));
   const n = told.pieces.reduce((/** @type {number} */ sum, /** @type {any} */ p) => sum + p.quantity, 0);
   return section('pieces', 'Pieces', `${n} pieces, ${told.mass.toFixed(1)} g before glue. Drawings are seen on the good face, not to true size; cut from templates.pdf for that.`,
     h('div', { class: 'wide', tabindex: 0, role: 'region', 'aria-label': 'Cut list' }, h('table', {}, h('thead', {}, head), h('tbody', {}, rows))), h('div', { class: 'charts' }, charts));
 }
+
+/** How wide a drawing is meant to be, mm. @param {string} svg */
+const widthOf = (svg) => Number(/viewBox="0 0 ([\d.]+)/.exec(svg)?.[1] ?? 170);
 
 function files() {
   const list = h('ul', { class: 'files' });

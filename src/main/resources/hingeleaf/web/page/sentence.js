@@ -1,5 +1,6 @@
 // How each form reads as a sentence. A form without a sentence of its own is told field by field.
 import { h } from './dom.js';
+import { change, explain, told } from './card.js';
 import { field } from './field.js';
 import { shapeField } from './shape.js';
 
@@ -7,7 +8,8 @@ import { shapeField } from './shape.js';
 const SENTENCES = {
   'stacked-frames': 'It stands {width} wide and {height} high, cut from {stock}. Each layer stands {side} off the one behind it, on sides at the {sides}, held by glue tabs {tab} wide that fold {tabs}.',
   frames: '{name}, its opening {aperture}.',
-  mats: '{name}, a mat of {stock} on {on}, with {border} of the panel showing round it.',
+  mats: '{name}, a mat of {stock} on {on}, {at}; {border} of the panel shows round it.',
+  'mats of their own size': '{name}, a mat of {stock} on {on}, {width} wide and {height} high, {at}.',
   'cut-outs': '{name}, {outline}, of {stock}, on {on}; its middle {at}.',
   words: '“{text}” on {on}, capitals {height} high, {at}.',
   windows: '{name}, {stock} behind the opening of {on}, reaching {overlap} past it.',
@@ -29,7 +31,8 @@ const fieldsOf = (form) => new Map(form.fields.map((/** @type {any} */ f) => [f.
  */
 export function sentence(form, label) {
   const fields = fieldsOf(form);
-  const pattern = /** @type {any} */ (SENTENCES)[form.form] ?? plain(form);
+  const own = fields.get('width')?.given && fields.get('height')?.given ? form.form + ' of their own size' : '';
+  const pattern = /** @type {any} */ (SENTENCES)[own] ?? /** @type {any} */ (SENTENCES)[form.form] ?? plain(form);
   /** @type {any[]} */
   const out = [];
   const used = new Set();
@@ -60,13 +63,9 @@ export function any(f, label) {
 /** Where a part sits, from the middle of what it is on. @param {any} f @param {string} label */
 function place(f, label) {
   const [x, y] = f.items;
-  const whole = (/** @type {string} */ text, /** @type {number} */ i) =>
-    ({ op: 'put', path: f.path, yaml: '[' + [0, 1].map((k) => JSON.stringify(k === i ? text : f.items[k].text)).join(', ') + ']' });
   const one = (/** @type {any} */ item, /** @type {string} */ name) => field({ ...item, kind: 'length', says: name, given: true }, label);
   if (f.given) return h('span', {}, one(x, 'how far right of the middle'), ' right of and ', one(y, 'how far above the middle'), ' above the middle');
-  const set = h('button', { type: 'button', class: 'plain', 'data-path': f.path, onclick: async () => {
-    const { change, explain } = await import('./card.js');
-    change(whole('0', 0)).catch(explain);
-  } }, 'move it');
+  const set = h('button', { type: 'button', class: 'plain', 'data-path': f.path, 'aria-label': `Move ${label} off the middle`,
+    onclick: () => change({ op: 'put', path: f.path, yaml: `[${told(0)}, ${told(0)}]` }).catch(explain) }, 'move it');
   return h('span', {}, 'in the middle ', set);
 }

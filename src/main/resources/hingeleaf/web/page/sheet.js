@@ -20,11 +20,17 @@ export function worksheet(home) {
     home.dataset.renewing = 'yes'; // fields that go now are not left by their maker
     home.replaceChildren(...(now.sheet ? body(now, open) : unreadable(now)).filter((el) => el !== null));
     delete home.dataset.renewing;
-    const again = path && /** @type {any} */ (home.querySelector(`[data-path="${CSS.escape(path)}"]`));
+    const again = path && refound(home, path);
     again?.focus();
     if (again && typing !== null) again.value = typing; // what is being typed outlives the answer to what was typed before
     light();
   });
+}
+
+/** What had the focus, or the first of several numbers that came in its place. @param {HTMLElement} home @param {string} path @returns {any} */
+function refound(home, path) {
+  const is = CSS.escape(path);
+  return home.querySelector(`[data-path="${is}"]`) ?? home.querySelector(`[data-path^="${is}\\["]`);
 }
 
 /** @param {any} now */

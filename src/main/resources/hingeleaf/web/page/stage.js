@@ -1,7 +1,7 @@
 // The card beside the worksheet: looks, folding slider, ways to lie flat, layers pulled apart.
 import { h } from './dom.js';
 import { about, card, explain, watch } from './card.js';
-import { choose, chosen, watchChosen } from './chosen.js';
+import { beside, choose, chosen, reveal, watchChosen } from './chosen.js';
 import { Hand } from './hand.js';
 import { Motion } from './pose.js';
 import { Studio } from './studio.js';
@@ -37,11 +37,14 @@ export function stage(home) {
     studio.paper?.light(part);
     studio.draw();
     const piece = studio.paper?.pieces.get(part);
-    caption.replaceChildren(...(piece ? [h('strong', {}, piece.name), ', ' + piece.stock] : []));
+    caption.replaceChildren(...(piece ? [h('strong', {}, piece.name), ', ' + piece.stock, beside() ? '' : toWords(part)] : []));
   });
   frame.addEventListener('keydown', (/** @type {KeyboardEvent} */ e) => e.key === 'Escape' && choose(''));
   return () => studio.close();
 }
+
+/** On a narrow page the sentence of what was picked is out of sight. @param {string} part */
+const toWords = (part) => h('button', { type: 'button', class: 'plain', onclick: () => reveal(part) }, 'its sentence');
 
 /** @param {Studio} studio */
 function looks(studio) {
@@ -100,6 +103,7 @@ class Folding {
     const { rests, count } = this.flats;
     this.choice.replaceChildren(...rests.map((/** @type {any} */ r, /** @type {number} */ i) => h('option', { value: i, selected: i === this.rest }, `${r.words}, ${r.size}`)));
     const rest = rests[this.rest];
-    this.words.textContent = `${rest.limp} of card at the thickest spot${count > 1 ? `; ${count} ways in all` : ''}.`;
+    const whole = rest.words.length > 36 ? h('span', { class: 'whole' }, `It ${rest.words}: `) : '';
+    this.words.replaceChildren(whole, `${rest.limp} of card at the thickest spot${count > 1 ? `; ${count} ways in all` : ''}.`);
   }
 }

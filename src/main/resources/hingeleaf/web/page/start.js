@@ -85,8 +85,10 @@ function tile(name, says, picture, go) {
 
 /** @param {string} name */
 const mine = (name) => tile(name.replace(/\.ya?ml$/, ''), '', `/cards/${encodeURIComponent(name)}/picture`, () => { location.hash = '#/card/' + encodeURIComponent(name); });
+/** @param {string} s */
+const capital = (s) => s.charAt(0).toUpperCase() + s.slice(1);
 /** @param {any} s */
-const structure = (s) => tile(s.title.charAt(0).toUpperCase() + s.title.slice(1), s.says, `/structures/${s.name}/picture`, () => create({ from: 'structure', name: s.name }));
+const structure = (s) => tile(capital(s.title), capital(s.says), `/structures/${s.name}/picture`, () => create({ from: 'structure', name: s.name }));
 /** @param {any} e */
 const finished = (e) => tile(e.title, e.says, `/examples/${e.name}/picture`, () => create({ from: 'example', name: e.name }));
 
