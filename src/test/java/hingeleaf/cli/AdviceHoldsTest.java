@@ -72,6 +72,13 @@ class AdviceHoldsTest {
   }
 
   @Test
+  void oneDegreeIsOne() throws IOException {
+    assertThat(check(CARD.replace("side: 12", "side: 1")))
+        .contains("tipped 1 degree backwards")
+        .doesNotContain("1 degrees");
+  }
+
+  @Test
   void leavesThatBindAreFreedAsAdvised() throws IOException {
     String leaves =
         CARD
