@@ -122,8 +122,11 @@ public final class CuttingWords {
     return units.fine(mm);
   }
 
-  private static long percent(double share) {
-    return Math.round(100 * share);
+  /** Whole; to a tenth near the ends, so that all and none are said of all and none only. */
+  private static String percent(double share) {
+    return share > 0 && share < 1
+        ? tenth(Math.max(0.001, Math.min(0.999, share)))
+        : String.valueOf(Math.round(100 * share));
   }
 
   /** "32 to 36 %"; to a tenth near the ends, where whole numbers hide the difference. */

@@ -100,6 +100,10 @@ final class DoorFindings {
     List<String> advice = new ArrayList<>();
     List<Want> wants = new ArrayList<>();
     both.forEach(v -> narrower(v, m.over(), advice, wants));
+    if (both.stream().allMatch(v -> v.given("stock") && v.given("at"))) {
+      // Made narrower about its middle, a leaf may lose the card that its strip is glued to.
+      advice.clear();
+    }
     both.stream().filter(v -> v.given("at")).forEach(v -> farther(v, m.over(), advice, wants));
     String how =
         m.gap() < 0

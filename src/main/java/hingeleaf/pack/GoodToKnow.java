@@ -63,8 +63,9 @@ public final class GoodToKnow {
   }
 
   private static String tips(Stand s) {
-    double least = Math.toDegrees(Math.min(s.forwards(), s.backwards()));
+    long least = Math.round(Math.toDegrees(Math.min(s.forwards(), s.backwards())));
+    String degrees = least == 1 ? " degree " : " degrees ";
     String way = s.forwards() < s.backwards() ? "forwards" : "backwards";
-    return "; it falls over when tipped " + Math.round(least) + " degrees " + way + ".";
+    return "; it falls over when tipped " + least + degrees + way + ".";
   }
 }

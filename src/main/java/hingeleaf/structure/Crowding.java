@@ -79,8 +79,16 @@ final class Crowding {
         && sameHeight
         && meet(a.placed().box(), b.placed().box())
         && shared(a.placed(), b.placed()) > LEAST_MM2
-        && !Overlay.within(List.of(b.placed()), List.of(a.placed()))
-        && !Overlay.within(List.of(a.placed()), List.of(b.placed()));
+        && (alike(a, b) || !nested(a.placed(), b.placed()) && !nested(b.placed(), a.placed()));
+  }
+
+  private static boolean nested(Region small, Region large) {
+    return Overlay.within(List.of(small), List.of(large));
+  }
+
+  /** Two that fill the very same place, as a copied line of the design makes them. */
+  private static boolean alike(Part a, Part b) {
+    return nested(a.placed(), b.placed()) && nested(b.placed(), a.placed());
   }
 
   private static boolean meet(Box a, Box b) {
@@ -99,7 +107,9 @@ final class Crowding {
             over.name(),
             over.origin(),
             over.name()
-                + ": it lies over the edge of "
+                + (alike(under, over)
+                    ? ": it lies in the very place of "
+                    : ": it lies over the edge of ")
                 + under.name()
                 + ", on the same face at the same height - move it "
                 + bearings.say(step.length())

@@ -28,6 +28,9 @@ final class SlotLock implements Structure {
   /** A notch is wider than the paper in it by this: common practice, no source. */
   private static final double LOOSE_MM = 0.2;
 
+  /** Less leaves no card beside its notches: common practice, no source. */
+  static final double LEAST_HEIGHT_MM = 6;
+
   private static final Form FORM =
       StayParts.form(
           "slot-lock",
@@ -35,7 +38,8 @@ final class SlotLock implements Structure {
           "a stay: a loose strip with notches that drops over all layers",
           StayParts.edge("top, or right where the sides are at top and bottom"),
           StayParts.at(),
-          FormField.length("height", Range.from(6, 100), "of the strip; half of it is notched")
+          FormField.length(
+                  "height", Range.from(LEAST_HEIGHT_MM, 100), "of the strip; half of it is notched")
               .usually("10 mm", "3/8 in"),
           FormField.length("past", Range.from(3, 50), "how far it reaches past back and front")
               .usually("5 mm", "1/4 in"));

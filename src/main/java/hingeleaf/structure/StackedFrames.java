@@ -357,8 +357,14 @@ final class StackedFrames implements Structure {
               what
                   + " - make the opening "
                   + say.say(2 * (least - border))
-                  + " smaller, or move it to the middle")
+                  + " smaller"
+                  + (centred(o, panel) ? "" : ", or move it to the middle"))
           .with(Map.of("border", border, "least", least));
+    }
+
+    /** Whether an opening stands in the middle already, where moving it gains nothing. */
+    private static boolean centred(Box opening, Box panel) {
+      return opening.centre().minus(panel.centre()).length() < 1e-6;
     }
 
     /** A tab must find card under its whole width, along its whole length. */

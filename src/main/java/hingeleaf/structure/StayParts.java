@@ -253,7 +253,7 @@ final class StayParts {
   /** The largest size with which everything fits. */
   private void smaller(Need need, List<Need> needs, List<String> advice, List<Want> wants) {
     double most = Math.ceil(need.size() / STEP_MM - 1) * STEP_MM;
-    for (; most >= LEAST_TONGUE_MM; most -= STEP_MM) {
+    for (; most >= least(need.key()); most -= STEP_MM) {
       double tried = most;
       if (needs.stream().allMatch(n -> fits(n.atMost(need.key(), tried), 0))) {
         advice.add("make its " + need.key() + " " + shop.bearings().say(most) + " or less");
@@ -261,6 +261,11 @@ final class StayParts {
         return;
       }
     }
+  }
+
+  /** No smaller size holds, and none is offered that the design would not take, mm. */
+  private static double least(String key) {
+    return key.equals("height") ? SlotLock.LEAST_HEIGHT_MM : LEAST_TONGUE_MM;
   }
 
   /** The nearest place along the edge at which everything fits. */

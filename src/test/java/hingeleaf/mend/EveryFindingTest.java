@@ -145,7 +145,7 @@ class EveryFindingTest {
             door("on: back, width: 30, height: 40, at: [30, 0]")
                 .replace("far, plain: yes", "far, aperture: {rect: [20, 20], at: [-40, 0]}"),
             "let it reach"),
-        byTool("leaves-bind", mechanism("15", leaves, "door: " + pair), "make one"),
+        byTool("leaves-bind", mechanism("15", leaves, "door: " + pair), "move one"),
         new Row(
             "no-straight-edge",
             door("on: near, shape: arched, hinge: top, width: 30, height: 40, stock: navy-220")

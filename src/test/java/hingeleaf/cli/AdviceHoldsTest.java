@@ -1,0 +1,98 @@
+package hingeleaf.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is told is true, and what is advised can be done and does not make a worse card. */
+class AdviceHoldsTest {
+  private static final String CARD =
+      """
+      hingeleaf: 1
+      title: T
+      base:
+        stacked-frames:
+          width: 140
+          height: 140
+          stock: white-300
+          side: 12
+          tab: 10
+          frames:
+            - {name: a, aperture: {rect: [60, 80]}}
+            - {name: b, aperture: {rect: [60, 80]}}
+      """;
+
+  @TempDir Path folder;
+
+  private String check(String text) throws IOException {
+    Path file = folder.resolve("card.yaml");
+    Files.writeString(file, text);
+    return Shell.run("check", file.toString()).out();
+  }
+
+  @Test
+  void anOpeningInTheMiddleIsNotToBeMovedThere() throws IOException {
+    String large = CARD.replaceFirst("rect: \\[60, 80\\]", "circle: 138");
+    assertThat(check(large)).contains("make the opening").doesNotContain("to the middle");
+    assertThat(check(large.replace("circle: 138", "circle: 60, at: [40, 0]")))
+        .contains("or move it to the middle");
+  }
+
+  @Test
+  void twoPartsInTheVerySamePlaceAreTold_andTheMoveFreesThem() throws IOException {
+    String twice =
+        CARD
+            + """
+            cut-outs:
+              - {name: x, on: back, at: [0, 0], outline: {rect: [20, 20]}, stock: navy-220}
+              - {name: y, on: back, at: [0, 0], outline: {rect: [20, 20]}, stock: navy-220}
+            """;
+    assertThat(check(twice))
+        .contains("card.yaml:15:5: warns: y: it lies in the very place of x")
+        .contains("move it 20 mm to the right");
+    String moved = twice.replace("y, on: back, at: [0, 0]", "y, on: back, at: [20, 0]");
+    assertThat(check(moved)).doesNotContain("warns");
+  }
+
+  @Test
+  void noHeightIsOfferedThatTheDesignWouldRefuse() throws IOException {
+    String lock =
+        CARD.replace("b, aperture: {rect: [60, 80]}", "b, aperture: {rect: [20, 130]}")
+            + "mechanisms:\n  - slot-lock: {name: k, stock: navy-220}\n";
+    assertThat(check(lock)).contains("k: the strip on edge").doesNotContain("make its height");
+  }
+
+  @Test
+  void allOfAHundredIsSaidOfAllOnly() throws IOException {
+    assertThat(check(CARD)).contains("95 % sure: 99.5 to 99.9 %").doesNotContain("glued 100 %");
+  }
+
+  @Test
+  void oneDegreeIsOne() throws IOException {
+    assertThat(check(CARD.replace("side: 12", "side: 1")))
+        .contains("tipped 1 degree backwards")
+        .doesNotContain("1 degrees");
+  }
+
+  @Test
+  void leavesThatBindAreFreedAsAdvised() throws IOException {
+    String leaves =
+        CARD
+            + """
+            mechanisms:
+              - door: {name: l, on: b, hinge: left, width: 31, height: 84, at: [-15, 0], stock: navy-220}
+              - door: {name: r, on: b, hinge: right, width: 31, height: 84, at: [15, 0], stock: navy-220}
+            """;
+    assertThat(check(leaves))
+        .contains("overlap by 1 mm and bind")
+        .contains("move l 1 mm towards its hinge")
+        .doesNotContain("wide or less");
+    assertThat(check(leaves.replace("[-15, 0]", "[-16, 0]")))
+        .contains("both swing")
+        .doesNotContain("warns", "blocks");
+  }
+}
