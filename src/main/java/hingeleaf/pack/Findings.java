@@ -29,6 +29,7 @@ final class Findings {
     tabs(pack, found);
     covered(pack, found);
     letters(pack, found);
+    found.addAll(Overhangs.of(pack));
     return found;
   }
 

@@ -95,4 +95,21 @@ class AdviceHoldsTest {
         .contains("both swing")
         .doesNotContain("warns", "blocks");
   }
+
+  @Test
+  void partsPastTheEdgeAreTold_andTheAdviceBringsThemIn() throws IOException {
+    String wide =
+        CARD
+            + """
+            cut-outs:
+              - {name: hill, on: b, at: [50, 0], outline: {rect: [50, 20]}, stock: navy-220, seen: any}
+            """;
+    assertThat(check(wide))
+        .contains("card.yaml:14:5: notes: hill: it reaches 5 mm past the right edge of the card")
+        .contains("move it 5 mm to the left, or leave it");
+    assertThat(check(wide.replace("at: [50, 0]", "at: [45, 0]"))).doesNotContain("past the");
+    String huge = wide.replace("at: [50, 0], outline: {rect: [50,", "at: [0, 0], outline: {rect: [200,");
+    assertThat(check(huge)).contains("30 mm past the left edge").contains("make it 60 mm smaller");
+    assertThat(check(huge.replace("[200,", "[140,"))).doesNotContain("past the");
+  }
 }
