@@ -54,6 +54,23 @@ public record Region(Ring outer, List<Ring> holes) {
     return outer.contains(p) && holes.stream().noneMatch(h -> h.contains(p));
   }
 
+  /** A point strictly inside, where one is found on a fine grid; else a corner. */
+  public Vec2 inside() {
+    Box b = box();
+    if (contains(b.centre())) {
+      return b.centre();
+    }
+    for (int i = 1; i < 64; i++) {
+      for (int j = 1; j < 64; j++) {
+        Vec2 p = new Vec2(b.minX() + b.width() * i / 64, b.minY() + b.height() * j / 64);
+        if (contains(p)) {
+          return p;
+        }
+      }
+    }
+    return outer.points().get(0);
+  }
+
   public Region moved(Vec2 by) {
     return map(p -> p.plus(by));
   }

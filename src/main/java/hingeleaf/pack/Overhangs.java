@@ -72,8 +72,7 @@ final class Overhangs {
       return null;
     }
     boolean level = Math.max(left, right) >= Math.max(low, high);
-    String side =
-        level ? (left >= right ? "left" : "right") : low >= high ? "lower" : "upper";
+    String side = level ? (left >= right ? "left" : "right") : low >= high ? "lower" : "upper";
     double room = level ? card.width() - part.width() : card.height() - part.height();
     String cure =
         room < 0

@@ -68,6 +68,11 @@ public final class Fonts {
     return Setting.set(text, this::has);
   }
 
+  /** Whether a substitute stands for some sign of these words. */
+  public boolean lacks(String text) {
+    return Setting.lacks(text, this::has);
+  }
+
   /** Whether all cuts have a sign. Asked for every letter that is set, so the answer is kept. */
   private boolean has(int codePoint) {
     if (codePoint >= KEPT) {

@@ -33,6 +33,11 @@ public final class Letters implements Lettering {
     return regions(rings);
   }
 
+  @Override
+  public boolean lacks(String text) {
+    return fonts.lacks(text);
+  }
+
   private static List<Ring> rings(GeneralPath path, double chord) {
     List<Ring> rings = new ArrayList<>();
     List<Vec2> points = new ArrayList<>();

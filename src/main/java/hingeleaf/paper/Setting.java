@@ -62,6 +62,14 @@ final class Setting {
     return out.toString();
   }
 
+  static boolean lacks(String text, IntPredicate has) {
+    return !plain(text, has)
+        && Normalizer.normalize(text, Normalizer.Form.NFC)
+            .codePoints()
+            .filter(cp -> !invisible(cp) && !Character.isWhitespace(cp))
+            .anyMatch(cp -> cp > 0xFFFF || !has.test(cp));
+  }
+
   private static int substitute(int cp, IntPredicate has) {
     if (Character.isWhitespace(cp) || Character.isISOControl(cp)) {
       return ' ';

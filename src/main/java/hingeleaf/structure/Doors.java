@@ -313,6 +313,6 @@ final class Doors {
 
   private static Vec2 beside(Surface on, Ring leaf) {
     List<Region> rest = Overlay.difference(List.of(on.material()), List.of(Region.of(leaf)));
-    return Fittings.insideOf(rest.get(0));
+    return rest.get(0).inside();
   }
 }

@@ -291,7 +291,7 @@ final class Fittings {
             c.stock(),
             Grain.ANY,
             shape,
-            new Label("panel", insideOf(shape)),
+            new Label("panel", shape.inside()),
             c.origin());
     List<Region> bearing = bearing(c.on(), placed);
     if (Overlay.area(bearing) < Math.min(LEAST_BEARING_MM2, shape.area() / 5)) {
@@ -347,6 +347,17 @@ final class Fittings {
               w.origin(),
               "the words \"" + w.text() + "\" have no letter that can be drawn"));
       return;
+    }
+    if (bearings.lettering().lacks(w.text())) {
+      card.report(
+          Problem.warns(
+              "letters-missing",
+              w.text(),
+              w.origin(),
+              "the words \""
+                  + w.text()
+                  + "\" have a sign that the face lacks, drawn as an empty box - leave it out, and"
+                  + " draw it by hand"));
     }
     if (w.carrier() != null) {
       addCarrier(w, letters, w.carrier());
@@ -420,7 +431,7 @@ final class Fittings {
             openings.stream().map(r -> r.outer().moved(corner)).toList());
     Region cut = outwards(face, stock) ? mirror(shape, box.width()) : shape;
     Piece piece =
-        Piece.flat(name, name, stock, Grain.ANY, cut, new Label("panel", insideOf(cut)), origin);
+        Piece.flat(name, name, stock, Grain.ANY, cut, new Label("panel", cut.inside()), origin);
     if (!card.add(piece)) {
       return;
     }
@@ -471,22 +482,5 @@ final class Fittings {
     card.add(
         new Join.Glue(
             piece.id() + "/glue", a, b, raisedBy, piece.stock().clear() ? tape : glue, origin));
-  }
-
-  /** A point strictly inside a shape's material. */
-  static Vec2 insideOf(Region shape) {
-    Box b = shape.box();
-    if (shape.contains(b.centre())) {
-      return b.centre();
-    }
-    for (int i = 1; i < 64; i++) {
-      for (int j = 1; j < 64; j++) {
-        Vec2 p = new Vec2(b.minX() + b.width() * i / 64, b.minY() + b.height() * j / 64);
-        if (shape.contains(p)) {
-          return p;
-        }
-      }
-    }
-    return shape.outer().points().get(0);
   }
 }

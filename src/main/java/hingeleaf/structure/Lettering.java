@@ -15,4 +15,9 @@ public interface Lettering {
    * @return regions in mm, to the chord tolerance; empty where nothing can be drawn
    */
   List<Region> letters(String text, double capHeight);
+
+  /** Whether some sign of a text would be drawn as an empty box, since the font lacks it. */
+  default boolean lacks(String text) {
+    return false;
+  }
 }

@@ -108,8 +108,19 @@ class AdviceHoldsTest {
         .contains("card.yaml:14:5: notes: hill: it reaches 5 mm past the right edge of the card")
         .contains("move it 5 mm to the left, or leave it");
     assertThat(check(wide.replace("at: [50, 0]", "at: [45, 0]"))).doesNotContain("past the");
-    String huge = wide.replace("at: [50, 0], outline: {rect: [50,", "at: [0, 0], outline: {rect: [200,");
+    String huge =
+        wide.replace("at: [50, 0], outline: {rect: [50,", "at: [0, 0], outline: {rect: [200,");
     assertThat(check(huge)).contains("30 mm past the left edge").contains("make it 60 mm smaller");
     assertThat(check(huge.replace("[200,", "[140,"))).doesNotContain("past the");
+  }
+
+  @Test
+  void signsThatTheFaceLacksAreTold_andTheRestIsWritten() throws IOException {
+    String words =
+        CARD + "words:\n  - {text: Ahoy \u26F5, on: back, at: [0, 0], height: 6, seen: any}\n";
+    assertThat(check(words)).contains("have a sign that the face lacks");
+    assertThat(check(words.replace(" \u26F5", ""))).doesNotContain("face lacks");
+    assertThat(check(words.replace(" \u26F5", ", \u00e9t\u00e9 \u00bd")))
+        .doesNotContain("face lacks");
   }
 }
