@@ -19,6 +19,9 @@ final class Guard {
   /** The longest body, bytes: a design or a drawing. */
   static final int MOST_BYTES = 1_000_000;
 
+  /** Of a body that is too long so much is heard before the refusal. */
+  private static final long MOST_HEARD = 8L * MOST_BYTES;
+
   /** How long a body may take to arrive, ns. */
   private static final long BODY_NANOS = 10_000_000_000L;
 
@@ -82,19 +85,26 @@ final class Guard {
     c.header("Cache-Control", "no-store");
   }
 
-  /** The body of a request, as long as it is short and comes in time. */
+  /**
+   * The body of a request, as long as it is short and comes in time. One that is somewhat too long
+   * is heard to its end all the same: who is cut short while still sending never reads why.
+   */
   static byte[] body(Context c) {
-    if (c.req().getContentLengthLong() > MOST_BYTES) {
+    if (c.req().getContentLengthLong() > MOST_HEARD) {
       throw tooLong();
     }
     long start = System.nanoTime();
     ByteArrayOutputStream all = new ByteArrayOutputStream();
     byte[] part = new byte[16_384];
+    long heard = 0;
     try {
       InputStream in = c.req().getInputStream();
       for (int n = in.read(part); n >= 0; n = in.read(part)) {
-        all.write(part, 0, n);
-        if (all.size() > MOST_BYTES) {
+        heard += n;
+        if (heard <= MOST_BYTES) {
+          all.write(part, 0, n);
+        }
+        if (heard > MOST_HEARD) {
           throw tooLong();
         }
         if (System.nanoTime() - start > BODY_NANOS) {
@@ -103,6 +113,9 @@ final class Guard {
       }
     } catch (IOException e) {
       throw new Refusal(400, "this did not arrive whole");
+    }
+    if (heard > MOST_BYTES) {
+      throw tooLong();
     }
     return all.toByteArray();
   }
