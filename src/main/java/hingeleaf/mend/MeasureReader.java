@@ -24,6 +24,9 @@ import java.util.Set;
  * die.round-90.cut=91}, {@code white-300.thickness=0.41}.
  */
 public final class MeasureReader {
+  /** No tab comes out wider by more than this: common practice, no source. */
+  private static final double SLIP_MM = 20;
+
   private static final double LARGEST_MM = 1000;
   private static final double THICKEST_MM = 10;
   private static final String DIE = "die";
@@ -393,7 +396,8 @@ public final class MeasureReader {
     // scores are set from the left (or lower) edge, so the last tab is what comes out short
     for (String free : List.of("tab." + second(), "tab." + first(), across)) {
       double left = known.getOrDefault(free, 0.0) + whole - sum;
-      if (!sizes.containsKey(free) && left > 0) {
+      boolean slip = !free.equals(across) && whole - sum > SLIP_MM;
+      if (!sizes.containsKey(free) && left > 0 && !slip) {
         sizes.put(free, left);
         return;
       }

@@ -128,6 +128,16 @@ class RescueCommandTest {
   }
 
   @Test
+  void noTabIsThoughtToMakeUpForASlipOfTheRuler() {
+    Shell slip = rescue("--measured", "far.piece.width=300", "--measured", "far.width=149");
+    assertThat(slip.code()).isEqualTo(Exit.USAGE);
+    assertThat(slip.err()).contains("but the piece measures 300 mm - measure again");
+    assertThat(slip.err()).hasLineCount(1);
+    Shell wide = rescue("--measured", "far.piece.width=203", "--measured", "far.width=149");
+    assertThat(wide.code()).isEqualTo(Exit.FINE);
+  }
+
+  @Test
   void aMeasureOfWhatIsNotCut_andNothingMeasured() {
     Shell s = rescue("--measured", "far.width=149", "--cut", "middle");
     assertThat(s.code()).isEqualTo(Exit.USAGE);
