@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** How doors swing, meet and rest: what is wrong with it, and what is good to know. */
 final class DoorFindings {
@@ -77,9 +78,12 @@ final class DoorFindings {
             + Math.round(Math.toDegrees(s.opens()))
             + " degrees, until it meets "
             + (against == null ? "what is in front" : pack.words(against))
-            + " - let it reach "
+            + " - "
+            + (isPart(against) ? "move " + pack.words(against) + " out of its way, or " : "")
+            + "let it reach "
             + units.fine(s.square())
-            + " or less from its fold, or open what is in front of it wider";
+            + " or less from its fold"
+            + (isPart(against) ? "" : ", or open what is in front of it wider");
     Problem p =
         Problem.warns("door-opens-little", name, door.map(Values::path).orElse(""), what)
             .with(Map.of("opens", s.opens(), "reach", s.reach(), "square", s.square()));
@@ -89,6 +93,16 @@ final class DoorFindings {
     Values v = door.get();
     double most = v.mm(across(v)) - s.reach() + s.square();
     return p.wanting(Want.atMost(v.path(across(v)), millionth(most)));
+  }
+
+  /** Whether a panel is a part that was glued on, which can be moved, and no layer of the card. */
+  private boolean isPart(@Nullable String panel) {
+    if (panel == null) {
+      return false;
+    }
+    String piece = panel.substring(0, panel.lastIndexOf('/'));
+    return pack.card().piece(piece).scores().isEmpty()
+        && pack.card().roots().stream().noneMatch(r -> r.piece().equals(piece));
   }
 
   /** Two leaves that rub. */

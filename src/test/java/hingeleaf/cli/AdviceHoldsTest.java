@@ -123,4 +123,20 @@ class AdviceHoldsTest {
     assertThat(check(words.replace(" \u26F5", ", \u00e9t\u00e9 \u00bd")))
         .doesNotContain("face lacks");
   }
+
+  @Test
+  void aPartInTheWayOfADoorIsToBeMoved_andFreesIt() throws IOException {
+    String card =
+        CARD.replace("{name: b, aperture: {rect: [60, 80]}}", "{name: b, plain: yes}")
+            + """
+            mechanisms:
+              - door: {name: flap, on: b, hinge: left, width: 56, height: 70, stock: navy-220}
+            cut-outs:
+              - {name: stop, on: b, at: [33, 0], outline: {rect: [30, 10]}, stock: navy-220,
+                 raised-by: 3, seen: any}
+            """;
+    assertThat(check(card))
+        .contains("flap: it opens only 0 degrees, until it meets stop - move stop out of its way");
+    assertThat(check(card.replace("[33, 0]", "[50, 0]"))).doesNotContain("warns");
+  }
 }
