@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** How doors swing, meet and rest: what is wrong with it, and what is good to know. */
 final class DoorFindings {
@@ -72,18 +71,20 @@ final class DoorFindings {
     String name = name(s.door());
     Optional<Values> door = design(name);
     String against = s.against();
+    boolean part = against != null && isPart(against);
+    String met = against == null ? "what is in front" : pack.words(against);
     String what =
         name
             + ": it opens only "
             + Math.round(Math.toDegrees(s.opens()))
             + " degrees, until it meets "
-            + (against == null ? "what is in front" : pack.words(against))
+            + met
             + " - "
-            + (isPart(against) ? "move " + pack.words(against) + " out of its way, or " : "")
+            + (part ? "move " + met + " out of its way, or " : "")
             + "let it reach "
             + units.fine(s.square())
             + " or less from its fold"
-            + (isPart(against) ? "" : ", or open what is in front of it wider");
+            + (part ? "" : ", or open what is in front of it wider");
     Problem p =
         Problem.warns("door-opens-little", name, door.map(Values::path).orElse(""), what)
             .with(Map.of("opens", s.opens(), "reach", s.reach(), "square", s.square()));
@@ -96,10 +97,7 @@ final class DoorFindings {
   }
 
   /** Whether a panel is a part that was glued on, which can be moved, and no layer of the card. */
-  private boolean isPart(@Nullable String panel) {
-    if (panel == null) {
-      return false;
-    }
+  private boolean isPart(String panel) {
     String piece = panel.substring(0, panel.lastIndexOf('/'));
     return pack.card().piece(piece).scores().isEmpty()
         && pack.card().roots().stream().noneMatch(r -> r.piece().equals(piece));
