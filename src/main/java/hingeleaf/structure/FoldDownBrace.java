@@ -123,26 +123,21 @@ final class FoldDownBrace implements Structure {
 
   private static Problem shallow(StayParts p, int stage) {
     double least = LEAST_DEPTH_MM + SHORT_MM;
-    String message =
-        p.name
-            + ": this stage is too shallow for a brace - make its sides "
-            + p.shop.bearings().say(least)
-            + " or more, or use another stay";
-    return p.v
-        .problem("stay-too-small", p.name, "on", message)
-        .wanting(Want.atLeast(p.stack.sidePaths().get(stage), least));
+    String why =
+        "shallow for a brace - make its sides " + p.shop.bearings().say(least) + " or more";
+    return tooSmall(p, "on", why).wanting(Want.atLeast(p.stack.sidePaths().get(stage), least));
   }
 
   /** Its strip would be deeper than half its length. */
   private static Problem narrow(StayParts p, double most) {
-    String message =
-        p.name
-            + ": this stage is too narrow for its glued strip - make its tab "
-            + p.shop.bearings().say(most)
-            + " or less, or use another stay";
-    return p.v
-        .problem("stay-too-small", p.name, "tab", message)
-        .wanting(Want.atMost(p.v.path("tab"), most));
+    String why =
+        "narrow for its glued strip - make its tab " + p.shop.bearings().say(most) + " or less";
+    return tooSmall(p, "tab", why).wanting(Want.atMost(p.v.path("tab"), most));
+  }
+
+  private static Problem tooSmall(StayParts p, String key, String why) {
+    String message = p.name + ": this stage is too " + why + ", or use another stay";
+    return p.v.problem("stay-too-small", p.name, key, message);
   }
 
   /** Of a side only its place matters: it is met along the flap's end. */

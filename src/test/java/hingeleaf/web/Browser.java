@@ -1,5 +1,7 @@
 package hingeleaf.web;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
@@ -8,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** A real browser without a window, drawing in software. */
 final class Browser implements AutoCloseable {
@@ -50,6 +53,14 @@ final class Browser implements AutoCloseable {
     page = context.newPage();
     page.setDefaultTimeout(60_000);
     page.onPageError(complaints::add);
+  }
+
+  /** Opens one of the cards in the folder, by its file, and waits until it is shown. */
+  void openCard(ServedPage server, String file) {
+    page.navigate(server.address());
+    assertThat(page.locator(".tiles").first()).isVisible();
+    page.evaluate("file => { location.hash = '#/card/' + file; }", file);
+    assertThat(page.locator(".work .stage")).hasAttribute("data-shown", Pattern.compile("\\d+"));
   }
 
   @Override

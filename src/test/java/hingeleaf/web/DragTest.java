@@ -78,10 +78,7 @@ class DragTest {
     Files.writeString(home.resolve("drag.yaml"), CARD);
     browser = new Browser(1360, 900);
     page = browser.page;
-    page.navigate(server.address());
-    assertThat(page.locator(".tiles").first()).isVisible();
-    page.evaluate("() => { location.hash = '#/card/drag.yaml'; }");
-    assertThat(page.locator(".work .stage")).hasAttribute("data-shown", Pattern.compile("\\d+"));
+    browser.openCard(server, "drag.yaml");
     page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Front").setExact(true))
         .click();
     page.waitForTimeout(1000);

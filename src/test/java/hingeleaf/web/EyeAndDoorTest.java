@@ -59,10 +59,7 @@ class EyeAndDoorTest {
     Files.writeString(home.resolve("hatch.yaml"), CARD);
     browser = new Browser(1360, 900);
     page = browser.page;
-    page.navigate(server.address());
-    assertThat(page.locator(".tiles").first()).isVisible();
-    page.evaluate("() => { location.hash = '#/card/hatch.yaml'; }");
-    assertThat(page.locator(".work .stage")).hasAttribute("data-shown", Pattern.compile("\\d+"));
+    browser.openCard(server, "hatch.yaml");
   }
 
   @AfterEach
