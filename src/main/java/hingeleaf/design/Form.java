@@ -27,6 +27,15 @@ public record Form(String name, String title, String says, List<FormField> field
     return new Form(name, title, says, List.of(fields));
   }
 
+  boolean has(String key) {
+    for (FormField f : fields) {
+      if (f.key().equals(key)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   List<String> keys() {
     return fields.stream().map(FormField::key).toList();
   }

@@ -9,6 +9,7 @@ import hingeleaf.measure.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,9 @@ public final class FormReader {
   private final Unit unit;
   private final List<Problem> problems = new ArrayList<>();
   private final Map<String, Map<String, Place>> names = new LinkedHashMap<>();
+
+  /** What silent fields hold, where that is a value without a place: a card has hundreds. */
+  private final Map<FormField, Value> usuals = new IdentityHashMap<>();
 
   /**
    * @param unit how bare numbers are meant
@@ -82,12 +86,8 @@ public final class FormReader {
   private @Nullable Held silent(Form form, FormField f, Node.Fields fields, boolean needed) {
     FormField.ByUnit usual = f.usual();
     if (usual != null) {
-      Value value =
-          value(f.kind(), usualNode(f, usual.in(unit), fields))
-              .orElseThrow(
-                  () ->
-                      new IllegalStateException(
-                          form.name() + "." + f.key() + " has a faulty usual value"));
+      Value known = usuals.get(f);
+      Value value = known == null ? usual(form, f, usual.in(unit), fields) : known;
       return new Held(value, fields.place(), false);
     }
     if (needed) {
@@ -103,6 +103,20 @@ public final class FormReader {
               + f.kind().expected());
     }
     return null;
+  }
+
+  private Value usual(Form form, FormField f, String yaml, Node.Fields fields) {
+    Node node = usualNode(f, yaml, fields);
+    Value value =
+        value(f.kind(), node)
+            .orElseThrow(
+                () ->
+                    new IllegalStateException(
+                        form.name() + "." + f.key() + " has a faulty usual value"));
+    if (node instanceof Node.Scalar) {
+      usuals.put(f, value);
+    }
+    return value;
   }
 
   private static Node usualNode(FormField f, String yaml, Node.Fields parent) {
@@ -124,6 +138,9 @@ public final class FormReader {
 
   /** Tells of every key that the form has not; returns the keys that were probably meant. */
   private Set<String> unknownKeys(Form form, Node.Fields fields) {
+    if (fields.entries().stream().allMatch(e -> form.has(e.key().raw()))) {
+      return Set.of();
+    }
     List<String> keys = form.keys();
     Set<String> written = new HashSet<>();
     fields.entries().forEach(e -> written.add(e.key().raw()));

@@ -84,7 +84,12 @@ public sealed interface Node {
 
     /** A key with its value. */
     public Optional<Entry> entry(String key) {
-      return entries.stream().filter(e -> e.key().raw().equals(key)).findFirst();
+      for (Entry e : entries) {
+        if (e.key().raw().equals(key)) {
+          return Optional.of(e);
+        }
+      }
+      return Optional.empty();
     }
 
     @Override

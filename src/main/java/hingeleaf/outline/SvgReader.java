@@ -20,6 +20,9 @@ import javax.xml.stream.XMLStreamReader;
 final class SvgReader {
   private static final int DEEPEST = 200;
 
+  /** Making one costs more than reading a drawing with it. */
+  private static final XMLInputFactory FACTORY = factory();
+
   private final String name;
   private final List<Problem> notes = new ArrayList<>();
 
@@ -36,11 +39,18 @@ final class SvgReader {
     }
     XMLStreamReader xml;
     try {
-      xml = factory().createXMLStreamReader(new ByteArrayInputStream(bytes));
+      xml = open(bytes);
     } catch (XMLStreamException e) {
       return refused("not-svg", 1, 1, "this is not an SVG file");
     }
     return read(xml, width);
+  }
+
+  /** One at a time: nothing promises that a factory may be shared. */
+  private static XMLStreamReader open(byte[] bytes) throws XMLStreamException {
+    synchronized (FACTORY) {
+      return FACTORY.createXMLStreamReader(new ByteArrayInputStream(bytes));
+    }
   }
 
   private static XMLInputFactory factory() {
