@@ -4,14 +4,11 @@ import hingeleaf.finding.Problem;
 import hingeleaf.pack.Pack;
 import hingeleaf.pack.Wants;
 import hingeleaf.paper.json.PackJson;
-import hingeleaf.paper.pack.PackFiles;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -66,37 +63,35 @@ final class MakeCommand implements Callable<Integer> {
     Common.Loaded loaded = common.load(design.path(), mirrored, wants -> wants.teaching(taught()));
     PrintWriter err = spec.commandLine().getErr();
     Pack pack = loaded.pack();
-    CompletableFuture<Map<String, byte[]>> made = begun(pack, loaded);
+    Optional<Making> making = begun(pack, loaded);
     List<Problem> problems = pack == null ? loaded.problems() : pack.problems();
     Common.talk(err, Telling.lines(problems).stripTrailing());
-    if (pack == null || pack.stops()) {
+    if (pack == null || pack.stops() || making.isEmpty()) {
       Common.talk(err, design + ": nothing was made: " + Telling.count(problems));
       return Exit.CONTENT;
     }
     Path folder = out == null ? besides(design.path()) : out;
-    Map<String, byte[]> files = finished(made);
-    OutputFolder.write(folder, files);
+    int files = write(making.get(), folder);
     if (json) {
       spec.commandLine().getOut().println(PackJson.text(pack));
       spec.commandLine().getOut().flush();
     }
-    Common.talk(err, folder + ": " + files.size() + " files; begin with plan.pdf");
+    Common.talk(err, folder + ": " + files + " files; begin with plan.pdf");
     return Exit.FINE;
   }
 
   /** Files are begun on the other core while problems are looked for; nothing is written yet. */
-  private static CompletableFuture<Map<String, byte[]>> begun(
-      @Nullable Pack pack, Common.Loaded loaded) {
-    return pack == null || pack.blocked()
-        ? CompletableFuture.completedFuture(Map.of())
-        : CompletableFuture.supplyAsync(() -> PackFiles.of(pack, loaded.fonts()));
+  private static Optional<Making> begun(@Nullable Pack pack, Common.Loaded loaded) {
+    return Optional.ofNullable(pack)
+        .filter(p -> !p.blocked())
+        .map(p -> Making.of(p, loaded.fonts()));
   }
 
-  private static Map<String, byte[]> finished(CompletableFuture<Map<String, byte[]>> made) {
-    try {
-      return made.join();
-    } catch (CompletionException e) {
-      throw e.getCause() instanceof RuntimeException fault ? fault : e;
+  private static int write(Making making, Path folder) {
+    try (OutputFolder out = OutputFolder.open(folder)) {
+      int files = making.into(out);
+      out.finish();
+      return files;
     }
   }
 

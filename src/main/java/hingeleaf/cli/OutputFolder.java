@@ -21,36 +21,101 @@ import java.util.stream.Stream;
  *
  * <p>Everything is first written to a folder beside, then renamed into place. A list of what was
  * written stays in the folder; only files on the last such list are ever replaced or removed, so a
- * maker's own notes in the folder are safe.
+ * maker's own notes in the folder are safe. Closed before it is {@link #finish finished}, it leaves
+ * everything as it was.
  */
-final class OutputFolder {
+final class OutputFolder implements AutoCloseable {
   static final String MANIFEST = ".hingeleaf-files";
 
-  private OutputFolder() {}
+  private final Path folder;
+  private final boolean fresh;
+  private final Set<String> ours;
+  private final Path stage;
+  private final Path pack;
+  private final Set<String> names = new LinkedHashSet<>();
+  private final Set<Path> parents = new LinkedHashSet<>();
+
+  private OutputFolder(Path folder) throws IOException {
+    this.folder = folder;
+    this.ours = manifest(folder);
+    Path parent = folder.toAbsolutePath().getParent();
+    this.fresh = parent != null && Files.notExists(folder);
+    Path beside = fresh ? parent : folder;
+    Files.createDirectories(beside);
+    this.stage = Files.createTempDirectory(beside, ".hingeleaf-new-");
+    this.pack = Files.createDirectory(stage.resolve("pack"));
+  }
 
   /**
-   * Writes the files.
+   * Begins a folder; what stands in it is not touched yet.
+   *
+   * @throws DoorException if it cannot be written
+   */
+  static OutputFolder open(Path folder) {
+    return trying(folder, () -> new OutputFolder(folder));
+  }
+
+  /**
+   * Writes all files, and all at once.
    *
    * @param files by name, with {@code /} between folders
    * @throws DoorException if the folder cannot be written, or a file stands in the way that was not
    *     made here; then nothing has changed
    */
   static void write(Path folder, Map<String, byte[]> files) {
-    Path stage = null;
+    try (OutputFolder out = open(folder)) {
+      files.forEach(out::put);
+      out.finish();
+    }
+  }
+
+  /**
+   * Lays one file ready beside.
+   *
+   * @param name with {@code /} between folders
+   * @throws DoorException if it cannot be written
+   */
+  void put(String name, byte[] bytes) {
+    trying(
+        folder,
+        () -> {
+          Path target = pack.resolve(name);
+          Path parent = target.getParent();
+          if (parent != null && parents.add(parent)) {
+            Files.createDirectories(parent);
+          }
+          names.add(name);
+          return Files.write(target, bytes);
+        });
+  }
+
+  /**
+   * Puts all files into place.
+   *
+   * @throws DoorException if the folder cannot be written, or a file stands in the way that was not
+   *     made here; then nothing has changed
+   */
+  void finish() {
+    refuseStrangers();
+    trying(
+        folder,
+        () -> {
+          Files.write(
+              pack.resolve(MANIFEST), List.copyOf(new TreeSet<>(names)), StandardCharsets.UTF_8);
+          if (fresh) {
+            return Files.move(pack, folder, StandardCopyOption.ATOMIC_MOVE);
+          }
+          return moveIn();
+        });
+  }
+
+  private interface Disk<T> {
+    T work() throws IOException;
+  }
+
+  private static <T> T trying(Path folder, Disk<T> disk) {
     try {
-      Set<String> ours = manifest(folder);
-      refuseStrangers(folder, files.keySet(), ours);
-      Path parent = folder.toAbsolutePath().getParent();
-      boolean fresh = parent != null && Files.notExists(folder);
-      Files.createDirectories(fresh ? parent : folder);
-      stage = Files.createTempDirectory(fresh ? parent : folder, ".hingeleaf-new-");
-      Path pack = Files.createDirectory(stage.resolve("pack"));
-      fill(pack, files);
-      if (fresh) {
-        Files.move(pack, folder, StandardCopyOption.ATOMIC_MOVE);
-      } else {
-        moveIn(folder, pack, files.keySet(), ours);
-      }
+      return disk.work();
     } catch (FileAlreadyExistsException e) {
       throw new DoorException(Exit.FILES, e.getFile() + " is in the way: it is no folder");
     } catch (AccessDeniedException e) {
@@ -61,30 +126,6 @@ final class OutputFolder {
     } catch (IOException e) {
       throw new DoorException(
           Exit.FILES, "the folder " + folder + " cannot be written: " + e.getMessage());
-    } finally {
-      remove(stage);
-    }
-  }
-
-  /** A whole pack with its manifest in an empty folder. */
-  private static void fill(Path pack, Map<String, byte[]> files) throws IOException {
-    makeParents(pack, files.keySet());
-    for (Map.Entry<String, byte[]> f : files.entrySet()) {
-      Files.write(pack.resolve(f.getKey()), f.getValue());
-    }
-    Files.write(
-        pack.resolve(MANIFEST), List.copyOf(new TreeSet<>(files.keySet())), StandardCharsets.UTF_8);
-  }
-
-  private static void makeParents(Path folder, Set<String> names) throws IOException {
-    Set<Path> parents = new LinkedHashSet<>();
-    for (String name : names) {
-      Path target = folder.resolve(name);
-      Path parent = target.getParent();
-      parents.add(parent == null ? target : parent);
-    }
-    for (Path parent : parents) {
-      Files.createDirectories(parent);
     }
   }
 
@@ -95,7 +136,7 @@ final class OutputFolder {
         : new TreeSet<>();
   }
 
-  private static void refuseStrangers(Path folder, Set<String> names, Set<String> ours) {
+  private void refuseStrangers() {
     for (String name : names) {
       if (Files.exists(folder.resolve(name)) && !ours.contains(name)) {
         throw new DoorException(
@@ -106,36 +147,37 @@ final class OutputFolder {
     }
   }
 
-  private static void moveIn(Path folder, Path stage, Set<String> names, Set<String> old)
-      throws IOException {
-    makeParents(folder, names);
-    for (String name : names) {
-      Files.move(
-          stage.resolve(name),
-          folder.resolve(name),
-          StandardCopyOption.ATOMIC_MOVE,
-          StandardCopyOption.REPLACE_EXISTING);
+  private Path moveIn() throws IOException {
+    for (Path parent : parents) {
+      Files.createDirectories(folder.resolve(pack.relativize(parent)));
     }
-    Files.move(
-        stage.resolve(MANIFEST),
-        folder.resolve(MANIFEST),
-        StandardCopyOption.ATOMIC_MOVE,
-        StandardCopyOption.REPLACE_EXISTING);
-    for (String name : old) {
-      if (!names.contains(name) && inside(folder, name)) {
+    for (String name : names) {
+      replace(name);
+    }
+    replace(MANIFEST);
+    for (String name : ours) {
+      if (!names.contains(name) && inside(name)) {
         Files.deleteIfExists(folder.resolve(name));
       }
     }
+    return folder;
   }
 
-  private static boolean inside(Path folder, String name) {
+  private void replace(String name) throws IOException {
+    Files.move(
+        pack.resolve(name),
+        folder.resolve(name),
+        StandardCopyOption.ATOMIC_MOVE,
+        StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private boolean inside(String name) {
     return folder.resolve(name).normalize().startsWith(folder.normalize());
   }
 
-  private static void remove(@org.jspecify.annotations.Nullable Path stage) {
-    if (stage == null) {
-      return;
-    }
+  /** Takes away what was laid ready and not put into place. */
+  @Override
+  public void close() {
     try (Stream<Path> all = Files.walk(stage)) {
       for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
         Files.deleteIfExists(p);

@@ -29,6 +29,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ForkJoinTask;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 
 /** The files of a pack, by their names in its folder. */
@@ -37,15 +38,26 @@ public final class PackFiles {
 
   private final Pack pack;
   private final Fonts fonts;
+  private final BiConsumer<String, byte[]> done;
 
-  private PackFiles(Pack pack, Fonts fonts) {
+  private PackFiles(Pack pack, Fonts fonts, BiConsumer<String, byte[]> done) {
     this.pack = pack;
     this.fonts = fonts;
+    this.done = done;
   }
 
   /** All files; the same pack gives the same bytes. */
   public static Map<String, byte[]> of(Pack pack, Fonts fonts) {
-    return new PackFiles(pack, fonts).made();
+    return of(pack, fonts, (name, bytes) -> {});
+  }
+
+  /**
+   * The same for somebody who wants each file as soon as it is made.
+   *
+   * @param done told of each file once, in no fixed order and by several threads
+   */
+  public static Map<String, byte[]> of(Pack pack, Fonts fonts, BiConsumer<String, byte[]> done) {
+    return new PackFiles(pack, fonts, done).made();
   }
 
   /**
@@ -56,10 +68,10 @@ public final class PackFiles {
   private Map<String, byte[]> made() {
     PlanBook book = new PlanBook(pack, fonts);
     Map<String, ForkJoinTask<byte[]>> files = new LinkedHashMap<>();
-    wanted().forEach((name, work) -> files.put(name, task(work)));
+    wanted().forEach((name, work) -> files.put(name, task(name, work)));
     List<ForkJoinTask<?>> order = new ArrayList<>(book.around());
     order.addAll(files.values());
-    files.put("plan.pdf", task(() -> plan(book)));
+    files.put("plan.pdf", task("plan.pdf", () -> plan(book)));
     order.add(files.get("plan.pdf"));
     book.steps().fork();
     ForkJoinTask.invokeAll(order);
@@ -68,11 +80,13 @@ public final class PackFiles {
     return made;
   }
 
-  private ForkJoinTask<byte[]> task(Supplier<byte[]> work) {
+  private ForkJoinTask<byte[]> task(String name, Supplier<byte[]> work) {
     return ForkJoinTask.adapt(
         () -> {
           pack.goOn();
-          return work.get();
+          byte[] bytes = work.get();
+          done.accept(name, bytes);
+          return bytes;
         });
   }
 
@@ -159,12 +173,7 @@ public final class PackFiles {
   private byte[] picture() {
     Drawing drawing =
         CardPicture.filling(
-            SeenCard.of(pack.aslant()),
-            pack.title(),
-            CardPicture.Manner.COLOUR,
-            200,
-            150,
-            Look.PAPER);
+            SeenCard.of(pack.aslant()), pack.title(), CardPicture.Manner.COLOUR, 200, 150, Look.PAPER);
     return PngWriter.write(drawing, PICTURE_PIXELS, Look.PAPER, fonts);
   }
 
