@@ -9,6 +9,7 @@ import hingeleaf.sight.Look;
 import hingeleaf.sight.Marks;
 import hingeleaf.sight.Scene;
 import hingeleaf.sight.Sight;
+import hingeleaf.sight.View;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +25,21 @@ final class CardViews {
    */
   private static final double COARSE_MM = 0.08;
 
+  /** The standing card is shown large too: a third of a pixel of the largest picture. */
+  private static final double FINE_MM = 0.04;
+
   private final Pack pack;
+  private final Posed still;
   private final Map<Posed, Map<Look, Sight>> sights = new IdentityHashMap<>();
 
-  CardViews(Pack pack) {
+  /**
+   * Views of a pack's card.
+   *
+   * @param still the pose in which it stands as made
+   */
+  CardViews(Pack pack, Posed still) {
     this.pack = pack;
+    this.still = still;
   }
 
   /**
@@ -41,25 +52,32 @@ final class CardViews {
   record Wanted(Set<String> shown, Set<String> fresh, List<Patch> glued) {}
 
   Drawing drawing(Wanted wanted, Posed pose, Look look, double width, double height) {
-    Sight sight =
+    return drawing(wanted, view(wanted, pose, look), width, height);
+  }
+
+  View view(Wanted wanted, Posed pose, Look look) {
+    double coarse = pose == still ? FINE_MM : COARSE_MM;
+    return seen(
+        wanted,
         sights
             .computeIfAbsent(pose, p -> new IdentityHashMap<>())
-            .computeIfAbsent(
-                look, l -> Sight.of(Scene.of(pack.made(), pose).coarser(COARSE_MM), l));
-    return drawing(wanted, sight, width, height);
+            .computeIfAbsent(look, l -> Sight.of(Scene.of(pack.made(), pose).coarser(coarse), l)));
   }
 
   /** Wholly flat: foam is pressed, so that nothing raised comes through what lies over it. */
   Drawing pressed(Wanted wanted, Posed flat, Look look, double width, double height) {
-    return drawing(
-        wanted, Sight.of(Scene.pressed(pack.made(), flat).coarser(COARSE_MM), look), width, height);
+    Sight sight = Sight.of(Scene.pressed(pack.made(), flat).coarser(COARSE_MM), look);
+    return drawing(wanted, seen(wanted, sight), width, height);
   }
 
-  private static Drawing drawing(Wanted wanted, Sight sight, double width, double height) {
+  private static View seen(Wanted wanted, Sight sight) {
+    return sight.view(
+        p -> wanted.shown.contains(p.piece().id()), new Marks(wanted.fresh, wanted.glued));
+  }
+
+  private static Drawing drawing(Wanted wanted, View view, double width, double height) {
     return CardPicture.of(
-        SeenCard.of(
-            sight.view(
-                p -> wanted.shown.contains(p.piece().id()), new Marks(wanted.fresh, wanted.glued))),
+        SeenCard.of(view),
         String.join(", ", wanted.shown),
         CardPicture.Manner.STEP,
         width,

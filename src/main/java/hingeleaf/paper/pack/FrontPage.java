@@ -19,6 +19,7 @@ import hingeleaf.paper.figure.ScoreChart;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.ScoreChart.Row;
 import hingeleaf.plan.ScoreChart.Setting;
+import hingeleaf.sight.View;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -51,11 +52,16 @@ final class FrontPage {
     this.units = pack.inputs().wants().units();
   }
 
-  void add(List<Block> all) {
+  /**
+   * Adds the page.
+   *
+   * @param standing the made card
+   */
+  void add(View standing, List<Block> all) {
     all.add(new Block.Heading(1, pack.title()));
     Drawing picture =
         CardPicture.of(
-            SeenCard.of(pack.aslant()),
+            SeenCard.of(standing),
             "the made card",
             CardPicture.Manner.COLOUR,
             62,

@@ -23,6 +23,7 @@ import hingeleaf.paper.template.Template;
 import hingeleaf.paper.template.TemplateBook;
 import hingeleaf.paper.template.TemplateStyle;
 import hingeleaf.plan.CutList;
+import hingeleaf.sight.View;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -63,12 +64,13 @@ public final class PackFiles {
   /**
    * Files do not depend on each other, so two cores write two at a time: this one from the first
    * on, the other from the last. The steps of the plan are the longest strand by far, so they are
-   * begun before all else, and the book that waits for them is set last.
+   * begun before all else, and the book that waits for them is set last. The card grows step by
+   * step beside them, and its large pictures come of that.
    */
   private Map<String, byte[]> made() {
     PlanBook book = new PlanBook(pack, fonts);
     Map<String, ForkJoinTask<byte[]>> files = new LinkedHashMap<>();
-    wanted().forEach((name, work) -> files.put(name, task(name, work)));
+    wanted(book).forEach((name, work) -> files.put(name, task(name, work)));
     List<ForkJoinTask<?>> order = new ArrayList<>(book.around());
     order.addAll(files.values());
     files.put("plan.pdf", task("plan.pdf", () -> plan(book)));
@@ -91,9 +93,9 @@ public final class PackFiles {
   }
 
   /** All files but the plan; last what waits until all problems are found. */
-  private Map<String, Supplier<byte[]>> wanted() {
+  private Map<String, Supplier<byte[]>> wanted(PlanBook book) {
     Map<String, Supplier<byte[]>> all = new LinkedHashMap<>();
-    all.put("picture.png", this::picture);
+    all.put("picture.png", () -> picture(book.standing()));
     sheets(all);
     for (CutList.Line line : pack.cuts().lines()) {
       String name = "pieces/" + fileName(line.pieces().get(0));
@@ -170,10 +172,10 @@ public final class PackFiles {
     return CardGlb.write(pack.made(), times, poses);
   }
 
-  private byte[] picture() {
+  private byte[] picture(View standing) {
     Drawing drawing =
         CardPicture.filling(
-            SeenCard.of(pack.aslant()), pack.title(), CardPicture.Manner.COLOUR, 200, 150, Look.PAPER);
+            SeenCard.of(standing), pack.title(), CardPicture.Manner.COLOUR, 200, 150, Look.PAPER);
     return PngWriter.write(drawing, PICTURE_PIXELS, Look.PAPER, fonts);
   }
 

@@ -6,6 +6,7 @@ import hingeleaf.paper.Fonts;
 import hingeleaf.paper.book.Block;
 import hingeleaf.paper.book.Book;
 import hingeleaf.paper.book.BookStyle;
+import hingeleaf.sight.View;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
@@ -17,6 +18,8 @@ import java.util.concurrent.ForkJoinTask;
 final class PlanBook {
   private final Pack pack;
   private final BookStyle style;
+  private final StepPictures pictures;
+  private final ForkJoinTask<View> standing = ForkJoinTask.adapt(this::grown);
   private final ForkJoinTask<List<Block>> before = ForkJoinTask.adapt(this::opening);
   private final ForkJoinTask<List<Block>> steps = ForkJoinTask.adapt(this::making);
   private final ForkJoinTask<List<Block>> after = ForkJoinTask.adapt(this::closing);
@@ -24,6 +27,7 @@ final class PlanBook {
   PlanBook(Pack pack, Fonts fonts) {
     this.pack = pack;
     this.style = new BookStyle(PackFiles.paper(pack), pack.title(), fonts);
+    this.pictures = StepChapter.pictures(pack, style);
   }
 
   /** The longest part of the book; whoever wants {@link #pages} has it run. */
@@ -31,9 +35,14 @@ final class PlanBook {
     return steps;
   }
 
-  /** What comes before and after the steps, to be run likewise. */
+  /** The standing card, and what comes before and after the steps, to be run likewise. */
   List<ForkJoinTask<?>> around() {
-    return List.of(before, after);
+    return List.of(standing, before, after);
+  }
+
+  /** The whole card as it stands; waits until it is drawn. */
+  View standing() {
+    return standing.join();
   }
 
   /** All pages; waits for the parts. */
@@ -43,9 +52,14 @@ final class PlanBook {
     return Book.pages(all, style);
   }
 
+  private View grown() {
+    pack.goOn();
+    return pictures.standing();
+  }
+
   private List<Block> opening() {
     List<Block> all = new ArrayList<>();
-    new FrontPage(pack, style).add(all);
+    new FrontPage(pack, style).add(standing(), all);
     if (!FrontPage.runsOver(pack)) {
       all.add(new Block.NewPage());
     }
@@ -55,9 +69,10 @@ final class PlanBook {
 
   private List<Block> making() {
     pack.goOn();
-    pack.best(); // most pictures show the card on its way flat
+    pack.wayToBestRest(); // the other pictures show the card on its way flat
+    standing();
     List<Block> steps = new ArrayList<>();
-    new StepChapter(pack, style).add(steps);
+    new StepChapter(pack, pictures).add(steps);
     List<Block> all = new ArrayList<>();
     new BeginChapter(pack).add(all); // after the steps, for it waits until all problems are found
     all.addAll(steps);

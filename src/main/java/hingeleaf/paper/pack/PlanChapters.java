@@ -21,7 +21,7 @@ public enum PlanChapters {
     BookStyle style = new BookStyle(PackFiles.paper(pack), pack.title(), fonts);
     switch (this) {
       case SHEETS -> new SheetChapter(pack, style).add(all);
-      case STEPS -> new StepChapter(pack, style).add(all);
+      case STEPS -> new StepChapter(pack, StepChapter.pictures(pack, style)).add(all);
       case POST -> new PostChapter(pack).add(all);
       case PRICE -> new PriceChapter(pack).add(all);
       case CAUTIONS -> Cautions.add(pack, all);

@@ -13,14 +13,20 @@ import java.util.stream.Collectors;
 
 /** What to do, step by step, each with its drawing. */
 final class StepChapter {
+  /** How much narrower a picture is than the page, for the number beside it, mm. */
   private static final double NUMBER = 12;
 
   private final Pack pack;
-  private final BookStyle style;
+  private final StepPictures pictures;
 
-  StepChapter(Pack pack, BookStyle style) {
+  StepChapter(Pack pack, StepPictures pictures) {
     this.pack = pack;
-    this.style = style;
+    this.pictures = pictures;
+  }
+
+  /** The pictures for pages of a style. */
+  static StepPictures pictures(Pack pack, BookStyle style) {
+    return new StepPictures(pack, style.width() - NUMBER, style);
   }
 
   void add(List<Block> all) {
@@ -31,7 +37,6 @@ final class StepChapter {
                 + " Lengths in drawings are in "
                 + FrontPage.unitWord(pack.inputs().wants().units())
                 + "."));
-    StepPictures pictures = new StepPictures(pack, style.width() - NUMBER, style);
     // In their order, for each picture goes on from the one before.
     for (Step step : pack.work().steps()) {
       all.add(numbered(pack, step, pictures));

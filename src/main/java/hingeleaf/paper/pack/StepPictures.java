@@ -29,10 +29,14 @@ import hingeleaf.paper.figure.FlatFigure;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.Step;
 import hingeleaf.sight.Look;
+import hingeleaf.sight.View;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -41,7 +45,7 @@ final class StepPictures {
   /** How far along its way to flat a card is drawn, so that its layers still show. */
   private static final double NEARLY_FLAT = 0.86;
 
-  private static final Look FRONT = Look.turned(Math.toRadians(24), Math.toRadians(18));
+  private static final Look FRONT = Look.threeQuarter();
   private static final Look BEHIND = Look.turned(Math.PI - Math.toRadians(28), Math.toRadians(22));
 
   /** How far along that way the stays are put away and nothing else has moved much. */
@@ -62,6 +66,10 @@ final class StepPictures {
 
   private static final int MOST_CELLS = 4;
 
+  /** Steps whose pictures show how the card folds. */
+  private static final Set<Step.Kind> ON_THE_WAY =
+      EnumSet.of(Step.Kind.CLOSE_FLAT, Step.Kind.FINISH, Step.Kind.CHECK);
+
   private final Pack pack;
   private final double width;
 
@@ -71,6 +79,7 @@ final class StepPictures {
   private final Fonts fonts;
   private final CardViews views;
   private final Posed still;
+  private final Map<Integer, Optional<Drawing>> drawn = new HashMap<>();
 
   /**
    * Pictures for pages of a style.
@@ -82,12 +91,33 @@ final class StepPictures {
     this.width = width;
     this.shorter = Math.min(1, style.paper().height() / PaperSize.A4.height());
     this.fonts = style.fonts();
-    this.views = new CardViews(pack);
     this.still = still(pack);
+    this.views = new CardViews(pack, still);
+  }
+
+  /**
+   * Draws those steps that show the card standing or in parts, for which it need not be known how
+   * it folds.
+   *
+   * @return the whole card standing, which is little more once it has grown step by step
+   */
+  View standing() {
+    // In their order, for each picture goes on from the one before.
+    for (Step step : pack.work().steps()) {
+      pack.goOn();
+      if (!ON_THE_WAY.contains(step.kind())) {
+        drawn.put(step.number(), draw(step));
+      }
+    }
+    return views.view(new CardViews.Wanted(all(), Set.of(), List.of()), still, FRONT);
   }
 
   /** The drawing; empty for a step that has nothing to show. */
   Optional<Drawing> of(Step step) {
+    return drawn.computeIfAbsent(step.number(), n -> draw(step));
+  }
+
+  private Optional<Drawing> draw(Step step) {
     List<Cell> cells =
         switch (step.kind()) {
           case CUT, SHAPE -> cut(step);
@@ -100,7 +130,7 @@ final class StepPictures {
           case FOLD -> fold(step);
           case GLUE_TAB -> hangs(step) ? fix(step) : tab(step, false);
           case CLOSE_FLAT -> tab(step, true);
-          case MOVING -> List.of(cell(soFar(step), step.pieces(), made(), Look.threeQuarter(), ""));
+          case MOVING -> List.of(cell(soFar(step), step.pieces(), still, FRONT, ""));
           case FINISH -> stay(step);
           case CHECK -> whole();
         };
@@ -261,7 +291,7 @@ final class StepPictures {
     if (soFar.size() > 1 && soFar.contains(first.a().piece())) {
       Look look = first.b().face() == Face.FRONT ? FRONT : BEHIND;
       var wanted = new CardViews.Wanted(soFar, Set.copyOf(step.pieces()), List.of());
-      Drawing d = views.drawing(wanted, made(), look, width * 0.32, tall());
+      Drawing d = views.drawing(wanted, still, look, width * 0.32, tall());
       cells.add(new Cell(d, "the card so far"));
     }
     return cells;
@@ -283,7 +313,7 @@ final class StepPictures {
             ? Optional.empty()
             : new FoldPicture(pack, id).profile(width * 0.6);
     profile.ifPresent(d -> cells.add(new Cell(d, id + ", seen from its end")));
-    cells.add(cell(Set.of(id), List.of(), made(), BEHIND, id + ", from behind"));
+    cells.add(cell(Set.of(id), List.of(), still, BEHIND, id + ", from behind"));
     return cells;
   }
 
@@ -305,10 +335,10 @@ final class StepPictures {
             Set.of(g.a().piece()),
             Set.of(g.a().piece()),
             List.of(g.a()),
-            made(),
+            still,
             away ? BEHIND : FRONT,
             g.a().piece() + (away ? ", from behind" : "") + ": glue on the hatched tab");
-    Posed pose = flat ? nearlyFlat() : made();
+    Posed pose = flat ? nearlyFlat() : still;
     String words = flat ? "pressed flat (drawn a little open)" : "set on the edge";
     Look look = faces(g.b()) < 0 ? BEHIND : FRONT;
     Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, look, words);
@@ -330,11 +360,10 @@ final class StepPictures {
 
   /** A stay set, and put away on the way flat. */
   private List<Cell> stay(Step step) {
-    Set<String> all = new LinkedHashSet<>();
-    pack.card().pieces().forEach(p -> all.add(p.id()));
+    Set<String> all = all();
     Set<String> fresh = Set.copyOf(step.pieces());
     List<Cell> cells = new ArrayList<>();
-    cells.add(cell(all, fresh, List.of(), made(), FRONT, "set"));
+    cells.add(cell(all, fresh, List.of(), still, FRONT, "set"));
     if (pack.best() >= 0) {
       boolean behind = glued(step.pieces()).stream().anyMatch(g -> faces(g.b()) < 0);
       String words = behind ? "let go, seen from behind" : "let go, the layers before it left out";
@@ -391,9 +420,8 @@ final class StepPictures {
 
   private List<Cell> whole() {
     List<Cell> cells = new ArrayList<>();
-    Set<String> all = new LinkedHashSet<>();
-    pack.card().pieces().forEach(p -> all.add(p.id()));
-    cells.add(cell(all, Set.of(), List.of(), made(), FRONT, "standing"));
+    Set<String> all = all();
+    cells.add(cell(all, Set.of(), List.of(), still, FRONT, "standing"));
     if (pack.best() >= 0) {
       Rest best = pack.flats().states().get(pack.best());
       String size = units().size(best.width(), best.height());
@@ -413,6 +441,12 @@ final class StepPictures {
     var wanted = new CardViews.Wanted(shown, fresh, glued);
     double wide = width * (glued.isEmpty() ? 0.4 : TAB_WIDE * shorter);
     return new Cell(views.drawing(wanted, pose, look, wide, tall()), say);
+  }
+
+  private Set<String> all() {
+    Set<String> all = new LinkedHashSet<>();
+    pack.card().pieces().forEach(p -> all.add(p.id()));
+    return all;
   }
 
   /** Pieces that hang together with the card's root once this step is done. */
@@ -447,10 +481,6 @@ final class StepPictures {
         s -> List.of(s.strip().piece(), s.guide().piece()),
         p -> List.of(p.wheel().piece(), p.seat().piece()),
         passage -> List.of());
-  }
-
-  private Posed made() {
-    return pack.wayToBestRest().isEmpty() ? still : pack.wayToBestRest().get(0);
   }
 
   private static Posed still(Pack pack) {
