@@ -4,26 +4,20 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.index.strtree.STRtree;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.polygonize.Polygonizer;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /**
  * The cells into which many overlapping shapes divide the plane, and which shapes cover each.
  *
- * <p>All boundaries are noded together on a grid of {@value #GRID_MM} mm and turned into faces (JTS
- * overlay and polygonizer); each face is told from one interior point. Cells that nothing covers,
- * and slivers under {@link Tolerance#AREA_MM2}, are left out. Order is fixed by the input.
+ * <p>All boundaries are cut at their crossings on a grid of {@value #GRID_MM} mm and turned into
+ * {@link Faces}. Cells that nothing covers, and slivers under {@link Tolerance#AREA_MM2}, are left
+ * out. Order is fixed by the input.
  */
 public final class Arrangement {
   /**
@@ -62,24 +56,19 @@ public final class Arrangement {
    *     for none. A shape that would fold over itself keeps its lines
    */
   public static List<Cell> of(List<Region> shapes, double coarse) {
-    List<LineString> lines = new ArrayList<>();
-    STRtree tree = new STRtree();
+    List<Faces.Border> borders = new ArrayList<>();
     for (int i = 0; i < shapes.size(); i++) {
       Polygon p = coarser(polygon(shapes.get(i)), coarse);
       if (p.getArea() > Tolerance.AREA_MM2) {
-        addLines(p, lines);
-        tree.insert(p.getEnvelopeInternal(), new Shape(i, new IndexedPointInAreaLocator(p)));
+        addBorders(p, i, borders);
       }
     }
     List<Cell> cells = new ArrayList<>();
-    for (Object face : faces(lines)) {
-      Polygon p = (Polygon) face;
+    for (Faces.Face face : Faces.of(borders, GRID_MM)) {
+      Polygon p = polygon(face);
       if (p.getArea() > Tolerance.AREA_MM2) {
         Coordinate at = p.getInteriorPoint().getCoordinate();
-        BitSet cover = cover(tree, at);
-        if (!cover.isEmpty()) {
-          cells.add(new Cell(new Vec2(at.x, at.y), p.getArea(), cover));
-        }
+        cells.add(new Cell(new Vec2(at.x, at.y), p.getArea(), face.cover()));
       }
     }
     return cells;
@@ -93,39 +82,23 @@ public final class Arrangement {
     return simple instanceof Polygon q && q.getNumInteriorRing() == p.getNumInteriorRing() ? q : p;
   }
 
-  private record Shape(int index, IndexedPointInAreaLocator locator) {}
-
-  private static Iterable<?> faces(List<LineString> lines) {
-    Geometry all = FACTORY.createMultiLineString(lines.toArray(LineString[]::new));
-    Polygonizer polygonizer = new Polygonizer();
-    polygonizer.add(OverlayNG.overlay(all, null, OverlayNG.UNION, new SnapNoder(GRID_MM)));
-    return polygonizer.getPolygons();
+  private static Polygon polygon(Faces.Face face) {
+    return FACTORY.createPolygon(
+        FACTORY.createLinearRing(face.outer()),
+        face.holes().stream().map(FACTORY::createLinearRing).toArray(LinearRing[]::new));
   }
 
-  private static BitSet cover(STRtree tree, Coordinate at) {
-    BitSet cover = new BitSet();
-    for (Object hit : tree.query(new Envelope(at))) {
-      Shape s = (Shape) hit;
-      if (s.locator.locate(at) == Location.INTERIOR) {
-        cover.set(s.index);
-      }
-    }
-    return cover;
-  }
-
-  private static void addLines(Polygon p, List<LineString> lines) {
-    lines.add(FACTORY.createLineString(p.getExteriorRing().getCoordinates()));
+  private static void addBorders(Polygon p, int shape, List<Faces.Border> borders) {
+    borders.add(new Faces.Border(p.getExteriorRing().getCoordinates(), shape));
     for (int i = 0; i < p.getNumInteriorRing(); i++) {
-      lines.add(FACTORY.createLineString(p.getInteriorRingN(i).getCoordinates()));
+      borders.add(new Faces.Border(p.getInteriorRingN(i).getCoordinates(), shape));
     }
   }
 
   private static Polygon polygon(Region r) {
     return FACTORY.createPolygon(
         FACTORY.createLinearRing(ring(r.outer())),
-        r.holes().stream()
-            .map(h -> FACTORY.createLinearRing(ring(h)))
-            .toArray(org.locationtech.jts.geom.LinearRing[]::new));
+        r.holes().stream().map(h -> FACTORY.createLinearRing(ring(h))).toArray(LinearRing[]::new));
   }
 
   private static Coordinate[] ring(Ring r) {
