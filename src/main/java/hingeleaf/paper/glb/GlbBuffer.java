@@ -32,17 +32,29 @@ final class GlbBuffer {
     return bytes.toByteArray();
   }
 
-  /** Corner data; the least and the largest are told, which positions must. */
+  /** Places of corners, of which the least and the largest must be told. */
+  int places(List<float[]> rows) {
+    return bounded(rows, VERTICES);
+  }
+
+  /** Directions at corners. */
   int vectors(List<float[]> rows) {
-    return floats(rows, VERTICES);
+    floats(rows, VERTICES);
+    return accessors.size() - 1;
   }
 
-  /** Times, places and turns of an animation. */
+  /** Times of an animation, of which the first and the last must be told. */
+  int times(List<float[]> rows) {
+    return bounded(rows, 0);
+  }
+
+  /** Places and turns of an animation. */
   int keys(List<float[]> rows) {
-    return floats(rows, 0);
+    floats(rows, 0);
+    return accessors.size() - 1;
   }
 
-  private int floats(List<float[]> rows, int target) {
+  private ObjectNode floats(List<float[]> rows, int target) {
     int wide = rows.get(0).length;
     ByteBuffer data = buffer(rows.size() * wide * 4);
     rows.forEach(
@@ -52,7 +64,12 @@ final class GlbBuffer {
           }
         });
     String type = wide == 1 ? "SCALAR" : "VEC" + wide;
-    ObjectNode accessor = accessor(data, target, FLOAT, rows.size(), type);
+    return accessor(data, target, FLOAT, rows.size(), type);
+  }
+
+  private int bounded(List<float[]> rows, int target) {
+    ObjectNode accessor = floats(rows, target);
+    int wide = rows.get(0).length;
     ArrayNode least = accessor.putArray("min");
     ArrayNode most = accessor.putArray("max");
     for (int k = 0; k < wide; k++) {

@@ -2,6 +2,7 @@ package hingeleaf.paper.glb;
 
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Rigid;
+import hingeleaf.geom.Ring;
 import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
 import java.io.StringWriter;
@@ -25,8 +26,8 @@ import tools.jackson.databind.node.ObjectNode;
  * GLB file format).
  *
  * <p>Nodes: the card, in it one for each piece by its id, in that one for each panel, named {@code
- * piece/panel}. A mesh has its origin in the middle of its panel, so that straight steps between
- * the keys of an animation stray least.
+ * piece/panel}. Panels that look the same share one mesh. A mesh has its origin in the middle of
+ * its panel, so that straight steps between the keys of an animation stray least.
  */
 public final class GlbWriter {
   private static final JsonFactory FACTORY = new JsonFactory();
@@ -39,6 +40,7 @@ public final class GlbWriter {
   private final GlbBuffer buffer = new GlbBuffer();
   private final ObjectNode root = JsonNodeFactory.instance.objectNode();
   private final Map<String, Integer> materials = new LinkedHashMap<>();
+  private final Map<List<Long>, Integer> meshes = new LinkedHashMap<>();
   private final List<Solid> solids;
 
   private GlbWriter(List<Solid> solids) {
@@ -75,13 +77,12 @@ public final class GlbWriter {
     root.put("scene", 0);
     root.putArray("scenes").addObject().put("name", title).putArray("nodes").add(solids.size());
     ArrayNode nodes = root.putArray("nodes");
-    ArrayNode meshes = root.putArray("meshes");
+    root.putArray("meshes");
     root.putArray("materials");
     Map<String, List<Integer>> pieces = new LinkedHashMap<>();
     for (int i = 0; i < solids.size(); i++) {
       Solid s = solids.get(i);
-      node(nodes.addObject(), s, i);
-      mesh(meshes.addObject(), s);
+      node(nodes.addObject(), s, mesh(s));
       pieces.computeIfAbsent(s.piece(), p -> new ArrayList<>()).add(i);
     }
     ArrayNode children = nodes.addObject().put("name", title).putArray("children");
@@ -115,6 +116,46 @@ public final class GlbWriter {
 
   private static float[] row(Turn t) {
     return new float[] {(float) t.x(), (float) t.y(), (float) t.z(), (float) t.w()};
+  }
+
+  /** The number of a panel's mesh, which it shares with all that look the same. */
+  private int mesh(Solid s) {
+    List<Long> alike = alike(s);
+    Integer known = meshes.get(alike);
+    if (known == null) {
+      known = meshes.size();
+      meshes.put(alike, known);
+      mesh(root.withArray("meshes").addObject(), s);
+    }
+    return known;
+  }
+
+  /** Numbers that are the same for boards which look the same: sizes in nanometres, colours. */
+  private static List<Long> alike(Solid s) {
+    List<Long> all = new ArrayList<>();
+    Vec2 centre = s.region().box().centre();
+    for (double v : new double[] {s.thickness(), s.lift(), s.raises()}) {
+      all.add(Math.round(v * 1e6));
+    }
+    for (String colour : List.of(s.faces().front(), s.faces().back(), s.faces().core())) {
+      all.add(Long.parseLong(colour.substring(1), 16));
+    }
+    all.add(s.clear() ? 1L : 0L);
+    rings(s.region(), centre, all);
+    s.raised().forEach(r -> rings(r, centre, all));
+    return all;
+  }
+
+  private static void rings(Region region, Vec2 centre, List<Long> all) {
+    List<Ring> rings = new ArrayList<>(List.of(region.outer()));
+    rings.addAll(region.holes());
+    for (Ring ring : rings) {
+      all.add((long) ring.points().size());
+      for (Vec2 p : ring.points()) {
+        all.add(Math.round((p.x() - centre.x()) * 1e6));
+        all.add(Math.round((p.y() - centre.y()) * 1e6));
+      }
+    }
   }
 
   private void mesh(ObjectNode mesh, Solid s) {
@@ -152,7 +193,7 @@ public final class GlbWriter {
     }
     ObjectNode part = parts.addObject();
     ObjectNode attributes = part.putObject("attributes");
-    attributes.put("POSITION", buffer.vectors(corners));
+    attributes.put("POSITION", buffer.places(corners));
     attributes.put("NORMAL", buffer.vectors(normals));
     part.put("indices", buffer.indices(faces.triangles(), corners.size()));
     part.put("material", material);
@@ -196,7 +237,7 @@ public final class GlbWriter {
     ArrayNode samplers = animation.putArray("samplers");
     double start = moments.get(0).seconds();
     int times =
-        buffer.keys(
+        buffer.times(
             moments.stream().map(m -> new float[] {(float) (m.seconds() - start)}).toList());
     for (int i = 0; i < solids.size(); i++) {
       List<float[]> places = new ArrayList<>();
