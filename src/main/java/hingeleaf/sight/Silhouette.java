@@ -1,6 +1,7 @@
 package hingeleaf.sight;
 
 import hingeleaf.geom.Segment;
+import hingeleaf.geom.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,9 +36,13 @@ final class Silhouette {
     Geometry all = before;
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(all);
     for (Geometry shape : shapes) {
-      if (!shape.isEmpty() && !prepared.covers(shape)) {
-        all = Shapes.or(all, shape);
-        prepared = PreparedGeometryFactory.prepare(all);
+      // Whether it only just covers a shape is as dear to ask as to join the two.
+      if (!shape.isEmpty() && !prepared.containsProperly(shape)) {
+        Geometry joined = Shapes.or(all, shape);
+        if (joined.getArea() > all.getArea() + Tolerance.AREA_MM2) {
+          all = joined;
+          prepared = PreparedGeometryFactory.prepare(all);
+        }
       }
     }
     return all;
