@@ -124,22 +124,21 @@ public final class FlatStates {
     return new FlatStates(made).flats(listed, goOn);
   }
 
-  private record Pattern(int[] pick, List<Integer> leans, double area, int pushes) {}
+  /**
+   * One way to lie flat, before it is looked at closely.
+   *
+   * @param area of its footprint, mm2
+   */
+  private record Pattern(int[] pick, List<Integer> leans, long area, int pushes) {}
+
+  private static final Comparator<Pattern> LEAST =
+      Comparator.comparingLong(Pattern::area)
+          .thenComparingInt(Pattern::pushes)
+          .thenComparing(Pattern::leans, FlatStates::lexically);
 
   private Flats flats(int listed, Runnable goOn) {
-    List<Pattern> patterns = new ArrayList<>();
-    Function<int[], List<Rigid>> motions = linkage.restMotions(rests);
-    for (int[] pick : rests.ranked((choice, way) -> 0, MOST_TRIED)) {
-      goOn.run();
-      patterns.add(pattern(pick, outskirts.footprint(stays.laid(motions.apply(pick)))));
-    }
-    patterns.sort(
-        Comparator.comparingLong((Pattern p) -> Math.round(p.area))
-            .thenComparingInt(Pattern::pushes)
-            .thenComparing(Pattern::leans, FlatStates::lexically));
     List<Rest> best = new ArrayList<>();
-    int few = patterns.size() <= listed ? patterns.size() : (listed + 1) / 2;
-    for (Pattern p : patterns.subList(0, few)) {
+    for (Pattern p : least(listed, goOn)) {
       goOn.run();
       best.add(rest(p));
     }
@@ -148,6 +147,25 @@ public final class FlatStates {
             .thenComparingLong(r -> Math.round(r.rigid() * 1000)));
     boolean all = rests.complete() && rests.count() <= MOST_TRIED;
     return new Flats(all, (long) rests.count(), best);
+  }
+
+  /** The few least footprints, in their order. */
+  private List<Pattern> least(int listed, Runnable goOn) {
+    Function<int[], List<Rigid>> motions = linkage.restMotions(rests);
+    List<int[]> picks = rests.ranked((choice, way) -> 0, MOST_TRIED);
+    int few = picks.size() <= listed ? picks.size() : (listed + 1) / 2;
+    List<Pattern> least = new ArrayList<>();
+    for (int[] pick : picks) {
+      goOn.run();
+      Box box = outskirts.footprint(stays.laid(motions.apply(pick)));
+      long area = Math.round(box.width() * box.height());
+      if (least.size() < few || area <= least.get(few - 1).area) { // few of thousands
+        least.add(pattern(pick, area));
+        least.sort(LEAST);
+        least.subList(Math.min(few, least.size()), least.size()).clear();
+      }
+    }
+    return least;
   }
 
   private static int lexically(List<Integer> a, List<Integer> b) {
@@ -160,13 +178,13 @@ public final class FlatStates {
     return Integer.compare(a.size(), b.size());
   }
 
-  private Pattern pattern(int[] pick, Box box) {
+  private Pattern pattern(int[] pick, long area) {
     List<Integer> leans = leans(pick);
     int pushes = 1;
     for (int i = 1; i < leans.size(); i++) {
       pushes += leans.get(i).equals(leans.get(i - 1)) ? 0 : 1;
     }
-    return new Pattern(pick, leans, box.width() * box.height(), pushes);
+    return new Pattern(pick, leans, area, pushes);
   }
 
   private Rest rest(Pattern p) {

@@ -250,7 +250,8 @@ public final class Sight {
     if (!picture.getEnvelopeInternal().intersects(whole.getEnvelopeInternal())) {
       return List.of();
     }
-    return Shapes.polygons(prepared.containsProperly(picture) ? picture : Shapes.and(picture, whole));
+    return Shapes.polygons(
+        prepared.containsProperly(picture) ? picture : Shapes.and(picture, whole));
   }
 
   private VisiblePolygon polygon(
