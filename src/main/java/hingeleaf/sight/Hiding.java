@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
@@ -19,9 +19,6 @@ import org.locationtech.jts.index.strtree.STRtree;
  * hidden stays hidden, so only the new ones are taken away.
  */
 final class Hiding {
-  /** With this many left to take away it pays to ask first which of them matter. */
-  private static final int WORTH_ASKING = 4;
-
   private final List<Surface> surfaces;
   private final STRtree tree = new STRtree();
   private final Left[] left;
@@ -171,27 +168,31 @@ final class Hiding {
   }
 
   private static List<Polygon> without(List<Polygon> shape, List<Polygon> hiders) {
-    Geometry left = Shapes.gather(shape);
+    List<Polygon> left = shape;
     List<Polygon> todo = new ArrayList<>(hiders);
     todo.sort(Comparator.comparingDouble(Polygon::getArea).reversed());
     while (!todo.isEmpty() && !left.isEmpty()) {
-      drop(todo, left);
+      List<Polygon> now = left;
+      todo.removeIf(hider -> !touches(hider, now)); // what is left changes, so it is asked anew
       List<Polygon> batch = apart(todo);
-      if (!batch.isEmpty()) {
-        left = Shapes.gather(Shapes.polygons(Shapes.minus(left, Shapes.gather(batch))));
+      Map<Boolean, List<Polygon>> met =
+          left.stream().collect(Collectors.partitioningBy(p -> touches(p, batch)));
+      if (!met.get(true).isEmpty()) {
+        left = new ArrayList<>(met.get(false));
+        left.addAll(
+            Shapes.polygons(Shapes.minus(Shapes.gather(met.get(true)), Shapes.gather(batch))));
       }
     }
-    return Shapes.polygons(left);
+    return left;
   }
 
-  /** Forgets what does not reach what is left. */
-  private static void drop(List<Polygon> todo, Geometry left) {
-    Envelope box = left.getEnvelopeInternal();
-    todo.removeIf(p -> !p.getEnvelopeInternal().intersects(box));
-    if (todo.size() >= WORTH_ASKING) {
-      PreparedGeometry asked = PreparedGeometryFactory.prepare(left);
-      todo.removeIf(p -> !asked.intersects(p));
+  private static boolean touches(Polygon p, List<Polygon> others) {
+    for (Polygon o : others) {
+      if (!Apart.sure(p, o)) {
+        return true;
+      }
     }
+    return false;
   }
 
   /** Removes from the list as many as lie apart from each other, the first for certain. */
