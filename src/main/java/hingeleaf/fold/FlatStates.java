@@ -13,19 +13,26 @@ import hingeleaf.geom.Rigid;
 import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The ways in which a card lies flat, found by the engine and ranked as a maker would take them.
  *
- * <p>Every combination of the ways of its independent parts is counted. Up to {@value #MOST_TRIED}
- * combinations each is posed and its footprint found; of more, that many of the least moves. Piles
- * are worked out for the few that are listed only.
+ * <p>Every combination of the ways of its independent parts is counted. The least footprints are
+ * found by deciding part after part, best first: what is decided already can only grow. Piles are
+ * worked out for the few that are listed only.
  */
 public final class FlatStates {
-  private static final int MOST_TRIED = 4096;
+  /**
+   * So many beginnings are looked at, all those of twelve stages; after that the search narrows.
+   */
+  private static final int MOST_TRIED = 8192;
 
   /** The search's budget: some hundred times what twelve stages need. */
   private static final long STEPS = 4_000_000;
@@ -125,47 +132,64 @@ public final class FlatStates {
   }
 
   /**
-   * One way to lie flat, before it is looked at closely.
+   * A way to lie flat, or the beginning of one, before it is looked at closely.
    *
-   * @param area of its footprint, mm2
+   * @param pick the ways of the first parts, or of all
+   * @param area of the footprint of all panels that hang on these alone, mm2
    */
   private record Pattern(int[] pick, List<Integer> leans, long area, int pushes) {}
 
+  /** Nothing that begins like a pattern comes before it. */
   private static final Comparator<Pattern> LEAST =
       Comparator.comparingLong(Pattern::area)
           .thenComparingInt(Pattern::pushes)
-          .thenComparing(Pattern::leans, FlatStates::lexically);
+          .thenComparing(Pattern::leans, FlatStates::lexically)
+          .thenComparing(Pattern::pick, Arrays::compare);
 
   private Flats flats(int listed, Runnable goOn) {
     List<Rest> best = new ArrayList<>();
-    for (Pattern p : least(listed, goOn)) {
+    double count = rests.count();
+    Least least = least(count <= listed ? (int) count : (listed + 1) / 2, goOn);
+    for (Pattern p : least.patterns) {
       goOn.run();
       best.add(rest(p));
     }
     best.sort(
         Comparator.comparingLong((Rest r) -> Math.round(r.width() * r.height()))
             .thenComparingLong(r -> Math.round(r.rigid() * 1000)));
-    boolean all = rests.complete() && rests.count() <= MOST_TRIED;
-    return new Flats(all, (long) rests.count(), best);
+    return new Flats(rests.complete() && least.certain, (long) count, best);
   }
 
-  /** The few least footprints, in their order. */
-  private List<Pattern> least(int listed, Runnable goOn) {
+  /** The few least footprints, in their order, and whether they are for certain. */
+  private record Least(List<Pattern> patterns, boolean certain) {}
+
+  private Least least(int few, Runnable goOn) {
     Function<int[], List<Rigid>> motions = linkage.restMotions(rests);
-    List<int[]> picks = rests.ranked((choice, way) -> 0, MOST_TRIED);
-    int few = picks.size() <= listed ? picks.size() : (listed + 1) / 2;
+    int[] decided = linkage.decided(rests);
+    PriorityQueue<Pattern> open = new PriorityQueue<>(LEAST);
+    open.add(pattern(new int[0], motions, decided));
     List<Pattern> least = new ArrayList<>();
-    for (int[] pick : picks) {
+    int tried = 0;
+    while (least.size() < few) {
       goOn.run();
-      Box box = outskirts.footprint(stays.laid(motions.apply(pick)));
-      long area = Math.round(box.width() * box.height());
-      if (least.size() < few || area <= least.get(few - 1).area) { // few of thousands
-        least.add(pattern(pick, area));
-        least.sort(LEAST);
-        least.subList(Math.min(few, least.size()), least.size()).clear();
+      Pattern p = open.remove();
+      if (p.pick.length == rests.choices().size()) {
+        least.add(p);
+        continue;
+      }
+      for (int way = 0; way < rests.choices().get(p.pick.length).ways().size(); way++) {
+        int[] pick = Arrays.copyOf(p.pick, p.pick.length + 1);
+        pick[p.pick.length] = way;
+        open.add(pattern(pick, motions, decided));
+      }
+      if (++tried > MOST_TRIED) {
+        open =
+            Stream.generate(open::poll)
+                .limit(Math.min(few, open.size()))
+                .collect(Collectors.toCollection(() -> new PriorityQueue<>(LEAST)));
       }
     }
-    return least;
+    return new Least(least, tried <= MOST_TRIED);
   }
 
   private static int lexically(List<Integer> a, List<Integer> b) {
@@ -178,13 +202,17 @@ public final class FlatStates {
     return Integer.compare(a.size(), b.size());
   }
 
-  private Pattern pattern(int[] pick, long area) {
+  private Pattern pattern(int[] pick, Function<int[], List<Rigid>> motions, int[] decided) {
+    int[] all = Arrays.copyOf(pick, rests.choices().size());
+    List<Rigid> moved = stays.laid(motions.apply(all));
+    Box box = outskirts.footprint(moved, i -> decided[i] < pick.length);
     List<Integer> leans = leans(pick);
     int pushes = 1;
     for (int i = 1; i < leans.size(); i++) {
       pushes += leans.get(i).equals(leans.get(i - 1)) ? 0 : 1;
     }
-    return new Pattern(pick, leans, area, pushes);
+    double area = Math.max(0, box.width()) * Math.max(0, box.height());
+    return new Pattern(pick, leans, Math.round(area), pushes);
   }
 
   private Rest rest(Pattern p) {
@@ -202,7 +230,7 @@ public final class FlatStates {
    */
   private List<Integer> leans(int[] pick) {
     List<Integer> leans = new ArrayList<>();
-    for (int c = 0; c < rests.choices().size(); c++) {
+    for (int c = 0; c < pick.length; c++) {
       Rests.Choice choice = rests.choices().get(c);
       if (!isDoor(choice) && !isStay(choice)) {
         leans.add(lean(c, pick[c]));

@@ -434,6 +434,25 @@ public final class Linkage {
     return pick -> series.next(rests.values(graph.edges, pick));
   }
 
+  /** For each panel the last choice on which its motion hangs; -1 for one that never moves. */
+  int[] decided(Rests rests) {
+    int[] choice = new int[graph.edges];
+    Arrays.fill(choice, -1);
+    for (int c = 0; c < rests.choices().size(); c++) {
+      for (int joint : rests.choices().get(c).joints()) {
+        choice[joint] = c;
+      }
+    }
+    int[] last = new int[graph.nodes];
+    for (int v : graph.order) {
+      last[v] =
+          graph.via[v] < 0
+              ? -1
+              : Math.max(last[graph.other(graph.via[v], v)], choice[graph.via[v]]);
+    }
+    return Arrays.stream(bodies.ofFacet).map(v -> last[v]).toArray();
+  }
+
   private double[] spread(Map<String, Double> values) {
     double[] out = new double[graph.edges];
     for (int j = 0; j < out.length; j++) {

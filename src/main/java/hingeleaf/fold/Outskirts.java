@@ -9,6 +9,7 @@ import hingeleaf.geom.Vec2;
 import hingeleaf.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,16 +62,20 @@ final class Outskirts {
   }
 
   /**
-   * The box around the card in the world's x and y.
+   * The box around some panels in the world's x and y; endless where there are none.
    *
    * @param motions of all panels; one that is the very same as before is not looked at again
+   * @param which panels, by their indices
    */
-  Box footprint(List<Rigid> motions) {
+  Box footprint(List<Rigid> motions, IntPredicate which) {
     double x0 = Double.POSITIVE_INFINITY;
     double y0 = Double.POSITIVE_INFINITY;
     double x1 = Double.NEGATIVE_INFINITY;
     double y1 = Double.NEGATIVE_INFINITY;
     for (Rim rim : rims) {
+      if (!which.test(rim.facet)) {
+        continue;
+      }
       Box box = rim.box(motions.get(rim.facet));
       x0 = Math.min(x0, box.minX());
       y0 = Math.min(y0, box.minY());

@@ -40,7 +40,7 @@ final class Series {
   List<Rigid> next(double[] q) {
     for (int v : graph.order) {
       int e = graph.via[v];
-      int from = e < 0 ? v : graph.b[e] == v ? graph.a[e] : graph.b[e];
+      int from = e < 0 ? v : graph.other(e, v);
       moved[v] = motion[v] == null || e >= 0 && (moved[from] || q[e] != values[e]);
       if (moved[v]) {
         motion[v] = poser.motion(v, q, motion);
