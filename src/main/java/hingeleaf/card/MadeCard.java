@@ -15,4 +15,16 @@ public record MadeCard(Card card, List<Panel> panels, Mechanism mechanism, List<
     panels = List.copyOf(panels);
     misfits = List.copyOf(misfits);
   }
+
+  /**
+   * A panel by its id.
+   *
+   * @throws IllegalArgumentException if the card has none such
+   */
+  public Panel panel(String id) {
+    return panels.stream()
+        .filter(p -> p.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no panel " + id));
+  }
 }

@@ -7,9 +7,9 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Whether two polygons have nothing in common, told without building anything: most surfaces of a
- * card hide nothing of most others, though their boxes meet, for one is seen through an opening of
- * the other.
+ * Whether two polygons have nothing in common, or one lies well inside the other, told without
+ * building anything: most surfaces of a card hide nothing of most others, though their boxes meet,
+ * for one is seen through an opening of the other.
  */
 final class Apart {
   /** Lines nearer than this, mm, are taken to touch: far below what joins vertices. */
@@ -22,16 +22,39 @@ final class Apart {
 
   /** True only if they do not even touch; where that is in doubt, false. */
   static boolean sure(Polygon a, Polygon b) {
+    return !touch(a, b)
+        && !holds(b, a.getExteriorRing().getCoordinateN(0))
+        && !holds(a, b.getExteriorRing().getCoordinateN(0));
+  }
+
+  /** True only if the first lies in the second without touching its edge; in doubt, false. */
+  static boolean inside(Polygon a, Polygon b) {
+    return b.getEnvelopeInternal().covers(a.getEnvelopeInternal())
+        && !touch(a, b)
+        && holds(b, a.getExteriorRing().getCoordinateN(0))
+        && !coversHole(a, b);
+  }
+
+  /** Whether the first lies over a hole of the second; their edges do not touch. */
+  private static boolean coversHole(Polygon a, Polygon b) {
+    for (int k = 0; k < b.getNumInteriorRing(); k++) {
+      if (holds(a, b.getInteriorRingN(k).getCoordinateN(0))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether any of their edges touch. */
+  private static boolean touch(Polygon a, Polygon b) {
     Envelope common = a.getEnvelopeInternal().intersection(b.getEnvelopeInternal());
     if (common.isNull()) {
-      return true;
+      return false;
     }
     common.expandBy(NEAR);
     Apart ofB = new Apart();
     ofB.gather(b, common);
-    return !ofB.touched(a, common)
-        && !holds(b, a.getExteriorRing().getCoordinateN(0))
-        && !holds(a, b.getExteriorRing().getCoordinateN(0));
+    return ofB.touched(a, common);
   }
 
   /** Keeps the edges of a polygon that come near a box. */

@@ -7,8 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /** The area that all panels together cover, and its outline. */
 final class Silhouette {
@@ -34,18 +32,23 @@ final class Silhouette {
     List<Geometry> shapes = new ArrayList<>(surfaces.stream().map(Surface::shape).toList());
     shapes.sort(Comparator.comparingDouble(Geometry::getArea).reversed());
     Geometry all = before;
-    PreparedGeometry prepared = PreparedGeometryFactory.prepare(all);
     for (Geometry shape : shapes) {
       // Whether it only just covers a shape is as dear to ask as to join the two.
-      if (!shape.isEmpty() && !prepared.containsProperly(shape)) {
+      if (!shape.isEmpty() && !inside(shape, all)) {
         Geometry joined = Shapes.or(all, shape);
         if (joined.getArea() > all.getArea() + Tolerance.AREA_MM2) {
           all = joined;
-          prepared = PreparedGeometryFactory.prepare(all);
         }
       }
     }
     return all;
+  }
+
+  /** Whether every part of a shape lies well inside a part of another. */
+  private static boolean inside(Geometry shape, Geometry area) {
+    List<Polygon> parts = Shapes.polygons(area);
+    return Shapes.polygons(shape).stream()
+        .allMatch(s -> parts.stream().anyMatch(p -> Apart.inside(s, p)));
   }
 
   /** Where a line runs along the outline. */

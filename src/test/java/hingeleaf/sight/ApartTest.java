@@ -1,6 +1,7 @@
 package hingeleaf.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.locationtech.jts.geom.prep.PreparedGeometryFactory.prepare;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -85,19 +86,35 @@ class ApartTest {
   }
 
   @Test
+  void wellInside() {
+    assertThat(Apart.inside(box(2, 2, 1, 1), box(0, 0, 9, 9))).isTrue();
+    assertThat(Apart.inside(box(0, 2, 1, 1), box(0, 0, 9, 9))).isFalse();
+    assertThat(Apart.inside(box(0, 0, 9, 9), box(2, 2, 1, 1))).isFalse();
+    assertThat(Apart.inside(box(4, 4, 2, 2), frame(0, 0, 10, 2))).isFalse();
+    assertThat(Apart.inside(frame(3, 3, 8, 1), frame(0, 0, 20, 9.5))).isFalse();
+    assertThat(Apart.inside(box(8, 8, 4, 4), frame(0, 0, 20, 9.5))).isFalse();
+    assertThat(Apart.inside(frame(8, 8, 4, 1), frame(0, 0, 20, 9.5))).isTrue();
+  }
+
+  @Test
   void agreesWithTheReference() {
     Random random = new Random(7);
     int apart = 0;
     int boxesMeet = 0;
+    int within = 0;
     for (int i = 0; i < 20_000; i++) {
       Polygon a = star(random);
       Polygon b = star(random);
       boolean sure = Apart.sure(a, b);
       assertThat(sure).as("pair " + i).isEqualTo(!a.intersects(b));
+      boolean inside = Apart.inside(a, b);
+      assertThat(inside).as("pair " + i).isEqualTo(prepare(b).containsProperly(a));
+      within += inside ? 1 : 0;
       apart += sure ? 1 : 0;
       boxesMeet += sure && a.getEnvelopeInternal().intersects(b.getEnvelopeInternal()) ? 1 : 0;
     }
     assertThat(apart).isBetween(2_000, 18_000);
     assertThat(boxesMeet).isGreaterThan(300);
+    assertThat(within).isGreaterThan(50);
   }
 }

@@ -68,7 +68,7 @@ final class MaskChapter {
   }
 
   private void mask(List<Join.Glue> glues, List<Block> all) {
-    Placement at = Placement.of(pack.card(), glues);
+    Placement at = Placement.of(pack.made(), glues);
     Box panel = at.panel();
     List<Mark> marks = new ArrayList<>();
     Vec2 by = new Vec2(-panel.minX(), -panel.minY());

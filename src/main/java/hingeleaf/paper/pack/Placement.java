@@ -3,7 +3,7 @@ package hingeleaf.paper.pack;
 import hingeleaf.card.Card;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
-import hingeleaf.card.PanelLayout;
+import hingeleaf.card.MadeCard;
 import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.geom.Box;
@@ -31,11 +31,11 @@ record Placement(SeenPiece base, Box panel, List<Region> parts) {
    *
    * @param glues at least one, all on one panel and face
    */
-  static Placement of(Card card, List<Join.Glue> glues) {
+  static Placement of(MadeCard made, List<Join.Glue> glues) {
+    Card card = made.card();
     Patch on = glues.get(0).b();
     Piece base = card.piece(on.piece());
-    PanelLayout layout = PanelLayout.of(base);
-    Box panel = layout.panels().get(layout.index(on.panel())).region().box();
+    Box panel = made.panel(on.piece() + "/" + on.panel()).region().box();
     UnaryOperator<Vec2> see = seen(base, on.face());
     Ring corners = Ring.rectangle(panel.minX(), panel.minY(), panel.maxX(), panel.maxY()).map(see);
     return new Placement(

@@ -298,7 +298,7 @@ final class StepPictures {
   }
 
   private Cell placed(List<Join.Glue> glues) {
-    Placement at = Placement.of(pack.card(), glues);
+    Placement at = Placement.of(pack.made(), glues);
     Drawing d =
         FlatFigure.placed(at.base(), at.panel(), at.parts(), width / 3, tall(), lengths(), fonts);
     String face = glues.get(0).b().face() == Face.FRONT ? ", good face up" : ", turned over";
@@ -347,14 +347,7 @@ final class StepPictures {
 
   /** How far towards the viewer a glued face looks in the made card, -1 to 1. */
   private double faces(Patch patch) {
-    double z =
-        pack.made().panels().stream()
-            .filter(p -> p.piece().equals(patch.piece()) && p.name().equals(patch.panel()))
-            .findFirst()
-            .orElseThrow()
-            .made()
-            .normal()
-            .z();
+    double z = pack.made().panel(patch.piece() + "/" + patch.panel()).made().normal().z();
     return patch.face() == Face.FRONT ? z : -z;
   }
 
