@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -175,12 +173,12 @@ final class Hiding {
       List<Polygon> now = left;
       todo.removeIf(hider -> !touches(hider, now)); // what is left changes, so it is asked anew
       List<Polygon> batch = apart(todo);
-      Map<Boolean, List<Polygon>> met =
-          left.stream().collect(Collectors.partitioningBy(p -> touches(p, batch)));
-      if (!met.get(true).isEmpty()) {
-        left = new ArrayList<>(met.get(false));
-        left.addAll(
-            Shapes.polygons(Shapes.minus(Shapes.gather(met.get(true)), Shapes.gather(batch))));
+      List<Polygon> met = new ArrayList<>();
+      List<Polygon> rest = new ArrayList<>();
+      now.forEach(p -> (touches(p, batch) ? met : rest).add(p));
+      if (!met.isEmpty()) {
+        rest.addAll(Shapes.polygons(Shapes.minus(Shapes.gather(met), Shapes.gather(batch))));
+        left = rest;
       }
     }
     return left;
