@@ -25,20 +25,22 @@ final class InputFile {
   }
 
   static byte[] read(Path file, int most) {
+    byte[] bytes = beginning(file, most + 1);
+    if (bytes.length > most) {
+      throw new DoorException(
+          Exit.CONTENT,
+          file + " is longer than " + most / 1_000_000 + " MB - this is not a file made for this");
+    }
+    return bytes;
+  }
+
+  /** A file's first bytes, or all where it has no more. */
+  private static byte[] beginning(Path file, int most) {
     if (Files.isDirectory(file)) {
       throw new DoorException(Exit.FILES, file + " is a folder, not a file");
     }
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes(most + 1);
-      if (bytes.length > most) {
-        throw new DoorException(
-            Exit.CONTENT,
-            file
-                + " is longer than "
-                + most / 1_000_000
-                + " MB - this is not a file made for this");
-      }
-      return bytes;
+      return in.readNBytes(most);
     } catch (NoSuchFileException e) {
       throw new DoorException(Exit.FILES, "there is no file " + file);
     } catch (AccessDeniedException e) {
@@ -49,7 +51,8 @@ final class InputFile {
   }
 
   /**
-   * A file that a design names, which must lie in the design's folder or below.
+   * A file that a design names, which must lie in the design's folder or below. Of one that is too
+   * long only so much as shows it: whoever reads the drawing tells so at its place in the design.
    *
    * @throws DoorException if the name leads elsewhere, or the file cannot be read
    */
@@ -61,7 +64,7 @@ final class InputFile {
         throw new DoorException(
             Exit.CONTENT, design + ": " + name + " lies outside the folder of the design");
       }
-      return read(file);
+      return beginning(file, MOST_BYTES + 1);
     } catch (InvalidPathException e) {
       throw new DoorException(Exit.CONTENT, design + ": " + name + " is no name of a file");
     }

@@ -123,6 +123,15 @@ class BadInputTest {
   }
 
   @Test
+  void aDrawingThatIsTooLongIsToldWhereItIsNamed() throws IOException {
+    Files.writeString(
+        folder.resolve("huge.svg"), "<svg>" + "<!-- x -->".repeat(200_001) + "</svg>");
+    Shell s = check(GOOD.replace("circle: 90", "svg: huge.svg, width: 40"));
+    assertThat(s.code()).isEqualTo(Exit.CONTENT);
+    assertThat(s.out()).contains("card.yaml:12:").contains("this drawing is larger than 2 MB");
+  }
+
+  @Test
   void missingFileAndFolderForAFile() {
     assertThat(Shell.run("check", folder.resolve("none.yaml").toString()).code())
         .isEqualTo(Exit.FILES);
