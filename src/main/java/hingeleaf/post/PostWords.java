@@ -101,7 +101,11 @@ public record PostWords(boolean inches) {
   }
 
   private String joined(List<Change> changes) {
-    return changes.stream().map(c -> c.told(this)).collect(Collectors.joining(" and "));
+    List<String> all = changes.stream().map(c -> c.told(this)).toList();
+    int last = all.size() - 1;
+    return last < 1
+        ? String.join("", all)
+        : String.join(", ", all.subList(0, last)) + " and " + all.get(last);
   }
 
   String by(Figure figure, double by) {
@@ -115,7 +119,7 @@ public record PostWords(boolean inches) {
       case THICKNESS -> more ? "thicker" : "thinner";
       case WEIGHT -> more ? "heavier" : "lighter";
       case SUM, LENGTH_AND_GIRTH -> (more ? "more in " : "less in ") + figure.words();
-      case UNEVEN -> more ? "less even" : "more even";
+      case UNEVEN -> more ? "more uneven" : "less uneven";
       case RATIO, STIFF -> figure.words();
     };
   }

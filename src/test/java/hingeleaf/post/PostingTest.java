@@ -113,7 +113,7 @@ class PostingTest {
         .containsExactly(Figure.THICKNESS, Figure.WEIGHT, Figure.RATIO);
     assertThat(MM.reach(standard, decision.mail()))
         .isEqualTo(
-            "1 mm thinner and 40 g lighter and an envelope at least 155.4 mm long,"
+            "1 mm thinner, 40 g lighter and an envelope at least 155.4 mm long,"
                 + " or at most 104.2 mm high, goes as Standardbrief");
   }
 
