@@ -5,6 +5,7 @@ import hingeleaf.card.Join;
 import hingeleaf.measure.MakerUnits;
 import hingeleaf.plan.CutList;
 import hingeleaf.plan.FoamPads;
+import hingeleaf.plan.Foams;
 import hingeleaf.plan.GlueUse;
 import hingeleaf.stock.Bench;
 import hingeleaf.stock.Glue;
@@ -44,16 +45,17 @@ public record Consumption(List<Use> uses, double knifeMm) {
     }
   }
 
-  static Consumption of(Card card, CutList cuts, Bench bench, MakerUnits units) {
-    return of(card.joins(), cuts, bench, units);
+  static Consumption of(Card card, CutList cuts, Bench bench, Foams foams, MakerUnits units) {
+    return of(card.joins(), cuts, bench, foams, units);
   }
 
   /** What some joins of a card use up. */
-  static Consumption of(List<Join> joins, CutList cuts, Bench bench, MakerUnits units) {
+  static Consumption of(
+      List<Join> joins, CutList cuts, Bench bench, Foams foams, MakerUnits units) {
     Map<String, Use> uses = new LinkedHashMap<>();
     for (Join j : joins) {
       if (j instanceof Join.Glue g) {
-        add(uses, g.raisedBy() > 0 ? foam(g, bench, units) : glue(g, bench));
+        add(uses, g.raisedBy() > 0 ? foam(g, foams.under(g), units) : glue(g, bench));
       }
     }
     return new Consumption(new ArrayList<>(uses.values()), knife(cuts));
@@ -79,8 +81,7 @@ public record Consumption(List<Use> uses, double knifeMm) {
             glue.price());
   }
 
-  private static Use foam(Join.Glue g, Bench bench, MakerUnits units) {
-    FoamPads pads = FoamPads.of(g, bench);
+  private static Use foam(Join.Glue g, FoamPads pads, MakerUnits units) {
     double area = pads.used() / 100;
     return pads.foam()
         .map(f -> new Use(f.title(), area, "cm2", f.packArea() / 100, f.price()))

@@ -3,6 +3,7 @@ package hingeleaf.pack;
 import hingeleaf.card.Card;
 import hingeleaf.card.Join;
 import hingeleaf.plan.FoamPads;
+import hingeleaf.plan.Foams;
 import hingeleaf.plan.GlueUse;
 import hingeleaf.stock.Bench;
 
@@ -31,13 +32,13 @@ public record Mass(double card, double glue, double foam, double envelope) {
   }
 
   /** A card without envelope. */
-  static Mass of(Card card, Bench bench) {
+  static Mass of(Card card, Bench bench, Foams foams) {
     double glue = 0;
     double foam = 0;
     for (Join j : card.joins()) {
       if (j instanceof Join.Glue g) {
         if (g.raisedBy() > 0) {
-          foam += FoamPads.of(g, bench).grams();
+          foam += foams.under(g).grams();
         } else {
           glue += GlueUse.of(g, bench).grams();
         }

@@ -28,6 +28,7 @@ import hingeleaf.geom.Box;
 import hingeleaf.measure.Unit;
 import hingeleaf.plan.ClassSheet;
 import hingeleaf.plan.CutList;
+import hingeleaf.plan.Foams;
 import hingeleaf.plan.RunSheet;
 import hingeleaf.plan.ScoreChart;
 import hingeleaf.plan.SheetOrder;
@@ -74,6 +75,7 @@ public final class Pack {
 
   private final Inputs in;
   private final BooleanSupplier stop;
+  private final Foams foams;
   private final Kept<Structures.Built> built;
   private final Kept<MadeCard> made;
   private final Kept<Flats> flats;
@@ -117,6 +119,7 @@ public final class Pack {
   private Pack(Inputs in, BooleanSupplier stop) {
     this.in = in;
     this.stop = stop;
+    this.foams = new Foams(in.bench());
     Bearings bearings = new Bearings(in.bench(), in.wants().units(), in.lettering());
     this.built = kept(() -> Structures.build(in.design(), bearings, in.drawings()));
     this.made = kept(() -> FoldForward.of(card()));
@@ -136,16 +139,18 @@ public final class Pack {
     this.hold = kept(() -> Hold.of(made()));
     this.cuts = kept(() -> CutList.of(card().pieces(), in.bench()));
     this.scores = kept(() -> ScoreChart.of(cuts(), in.bench()));
-    this.work = kept(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), in.wants().units()));
+    this.work =
+        kept(() -> WorkPlan.of(card(), cuts(), scores(), in.bench(), foams, in.wants().units()));
     this.lesson = kept(this::teach);
     this.scene = kept(() -> Scene.of(made()));
     this.aslant = kept(() -> Sight.look(scene().coarser(PICTURE_MM), Look.threeQuarter()));
     this.way = kept(this::fold);
-    this.mass = kept(() -> Mass.of(card(), in.bench()));
+    this.mass = kept(() -> Mass.of(card(), in.bench(), foams));
     this.posting = kept(this::post);
     this.sheets = kept(() -> sheets(in.wants().copies()));
     this.runSheets = kept(() -> sheets(run().made()));
-    this.consumption = kept(() -> Consumption.of(card(), cuts(), in.bench(), in.wants().units()));
+    this.consumption =
+        kept(() -> Consumption.of(card(), cuts(), in.bench(), foams, in.wants().units()));
     this.price = kept(() -> Priced.of(this));
     this.problems = kept(this::find);
   }
@@ -245,6 +250,11 @@ public final class Pack {
     return posting().first().rest();
   }
 
+  /** The foam under each raised part. */
+  public Foams foams() {
+    return foams;
+  }
+
   /** Mass of the card in hand; with its envelope see {@link #posting}. */
   public Mass mass() {
     return mass.get();
@@ -310,7 +320,7 @@ public final class Pack {
         TapedCard.of(card(), in.bench()).card().joins().stream()
             .filter(j -> joined.contains(j.id()) == inClass)
             .toList();
-    return Consumption.of(joins, cuts(), in.bench(), in.wants().units());
+    return Consumption.of(joins, cuts(), in.bench(), foams, in.wants().units());
   }
 
   /** What all copies cost. */

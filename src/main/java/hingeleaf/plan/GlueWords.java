@@ -21,12 +21,14 @@ import java.util.Set;
 final class GlueWords {
   private final Card card;
   private final Bench bench;
+  private final Foams foams;
   private final MakerUnits units;
   private final PanelBoxes panels = new PanelBoxes();
 
-  GlueWords(Card card, Bench bench, MakerUnits units) {
+  GlueWords(Card card, Bench bench, Foams foams, MakerUnits units) {
     this.card = card;
     this.bench = bench;
+    this.foams = foams;
     this.units = units;
   }
 
@@ -126,7 +128,7 @@ final class GlueWords {
 
   private String with(Join.Glue g, Piece part) {
     if (g.raisedBy() > 0) {
-      return foam(FoamPads.of(g, bench));
+      return foam(foams.under(g));
     }
     Glue glue = glue(g);
     if (part.stock().clear()) {

@@ -49,7 +49,13 @@ final class WorkOrder {
   private final Set<String> dry;
 
   WorkOrder(
-      Card card, CutList cuts, ScoreChart scores, Bench bench, MakerUnits units, Set<String> dry) {
+      Card card,
+      CutList cuts,
+      ScoreChart scores,
+      Bench bench,
+      Foams foams,
+      MakerUnits units,
+      Set<String> dry) {
     this.card = card;
     this.dry = Set.copyOf(dry);
     this.cuts = cuts;
@@ -57,7 +63,7 @@ final class WorkOrder {
     this.bench = bench;
     this.units = units;
     this.words = new Words(bench, units);
-    this.glueWords = new GlueWords(card, bench, units);
+    this.glueWords = new GlueWords(card, bench, foams, units);
     card.pieces().forEach(this::foresee);
   }
 

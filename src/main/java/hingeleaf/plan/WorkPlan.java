@@ -49,8 +49,14 @@ public record WorkPlan(List<Step> steps) {
   /** The plan of a card. */
   public static WorkPlan of(
       Card card, CutList cuts, ScoreChart scores, Bench bench, MakerUnits units) {
+    return of(card, cuts, scores, bench, new Foams(bench), units);
+  }
+
+  /** The same where the foam is known. */
+  public static WorkPlan of(
+      Card card, CutList cuts, ScoreChart scores, Bench bench, Foams foams, MakerUnits units) {
     return new WorkPlan(
-        Task.order(new WorkOrder(card, cuts, scores, bench, units, Set.of()).tasks()));
+        Task.order(new WorkOrder(card, cuts, scores, bench, foams, units, Set.of()).tasks()));
   }
 
   /**
@@ -60,6 +66,8 @@ public record WorkPlan(List<Step> steps) {
   public static WorkPlan of(
       TapedCard taught, CutList cuts, ScoreChart scores, Bench bench, MakerUnits units) {
     return new WorkPlan(
-        Task.order(new WorkOrder(taught.card(), cuts, scores, bench, units, taught.wet()).tasks()));
+        Task.order(
+            new WorkOrder(taught.card(), cuts, scores, bench, new Foams(bench), units, taught.wet())
+                .tasks()));
   }
 }

@@ -151,8 +151,7 @@ public final class PackFiles {
     List<Patch> patches = new ArrayList<>();
     for (Join j : pack.card().joins()) {
       j.<Boolean>match(
-          g ->
-              g.a().piece().equals(piece.id()) && patches.addAll(Held.of(g, pack.inputs().bench())),
+          g -> g.a().piece().equals(piece.id()) && patches.addAll(Held.of(g, pack.foams())),
           s -> false,
           p -> false,
           p -> false);

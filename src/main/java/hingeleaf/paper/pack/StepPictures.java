@@ -1,6 +1,5 @@
 package hingeleaf.paper.pack;
 
-import hingeleaf.card.Card;
 import hingeleaf.card.Face;
 import hingeleaf.card.Join;
 import hingeleaf.card.Label;
@@ -8,7 +7,6 @@ import hingeleaf.card.Patch;
 import hingeleaf.card.Piece;
 import hingeleaf.card.Posed;
 import hingeleaf.card.Rest;
-import hingeleaf.card.Stay;
 import hingeleaf.geom.Box;
 import hingeleaf.geom.Region;
 import hingeleaf.geom.Rigid;
@@ -130,7 +128,7 @@ final class StepPictures {
           case FOLD -> fold(step);
           case GLUE_TAB -> hangs(step) ? fix(step) : tab(step, false);
           case CLOSE_FLAT -> tab(step, true);
-          case MOVING -> List.of(cell(soFar(step), step.pieces(), still, FRONT, ""));
+          case MOVING -> List.of(cell(SoFar.pieces(pack, step), step.pieces(), still, FRONT, ""));
           case FINISH -> stay(step);
           case CHECK -> whole();
         };
@@ -281,13 +279,13 @@ final class StepPictures {
     List<Cell> cells = new ArrayList<>();
     Join.Glue first = glues(step).get(0);
     Piece part = pack.card().piece(first.a().piece());
-    SeenPiece under = SeenPiece.of(part, first.a().face(), Held.of(first, pack.inputs().bench()));
+    SeenPiece under = SeenPiece.of(part, first.a().face(), Held.of(first, pack.foams()));
     Drawing glue = FlatFigure.glue(under, width / 4 - 5, tall() - 10, fonts);
     String what = first.raisedBy() > 0 ? "foam here" : part.stock().clear() ? "tape" : "glue here";
     String side = first.a().face() == Face.FRONT ? ", good face up" : ", back up";
     cells.add(new Cell(glue, part.name() + side + ": " + what));
     cells.add(placed(glues(step)));
-    Set<String> soFar = soFar(step);
+    Set<String> soFar = SoFar.pieces(pack, step);
     if (soFar.size() > 1 && soFar.contains(first.a().piece())) {
       Look look = first.b().face() == Face.FRONT ? FRONT : BEHIND;
       var wanted = new CardViews.Wanted(soFar, Set.copyOf(step.pieces()), List.of());
@@ -341,7 +339,8 @@ final class StepPictures {
     Posed pose = flat ? nearlyFlat() : still;
     String words = flat ? "pressed flat (drawn a little open)" : "set on the edge";
     Look look = faces(g.b()) < 0 ? BEHIND : FRONT;
-    Cell then = cell(soFar(step), Set.of(g.a().piece()), List.of(g.b()), pose, look, words);
+    Cell then =
+        cell(SoFar.pieces(pack, step), Set.of(g.a().piece()), List.of(g.b()), pose, look, words);
     return List.of(glue, flat ? swung(then, g.a().piece(), pose) : then);
   }
 
@@ -391,10 +390,6 @@ final class StepPictures {
     return shown;
   }
 
-  private boolean loose(String piece) {
-    return pack.card().stay(piece).map(Stay::loose).orElse(false);
-  }
-
   /** The same with an arrow above it that says which way the new layer goes over. */
   private Cell swung(Cell cell, String piece, Posed flat) {
     Vec2 way = Swing.of(pack.made(), flat, piece, FRONT);
@@ -440,40 +435,6 @@ final class StepPictures {
     Set<String> all = new LinkedHashSet<>();
     pack.card().pieces().forEach(p -> all.add(p.id()));
     return all;
-  }
-
-  /** Pieces that hang together with the card's root once this step is done. */
-  private Set<String> soFar(Step step) {
-    Set<String> closed = new LinkedHashSet<>();
-    for (Step s : pack.work().steps()) {
-      if (s.number() <= step.number()) {
-        closed.addAll(s.joins());
-      }
-    }
-    Set<String> reached = new LinkedHashSet<>();
-    pack.card().roots().stream()
-        .map(Card.Root::piece)
-        .filter(p -> !loose(p) || step.pieces().contains(p))
-        .forEach(reached::add);
-    boolean grew = true;
-    while (grew) {
-      grew = false;
-      for (Join j : pack.card().joins()) {
-        List<String> two = ends(j);
-        if (closed.contains(j.id()) && reached.stream().anyMatch(two::contains)) {
-          grew |= reached.addAll(two);
-        }
-      }
-    }
-    return reached;
-  }
-
-  private static List<String> ends(Join j) {
-    return j.match(
-        g -> List.of(g.a().piece(), g.b().piece()),
-        s -> List.of(s.strip().piece(), s.guide().piece()),
-        p -> List.of(p.wheel().piece(), p.seat().piece()),
-        passage -> List.of());
   }
 
   private static Posed still(Pack pack) {
