@@ -21,8 +21,8 @@ import java.util.stream.Stream;
  *
  * <p>Everything is first written to a folder beside, then renamed into place. A list of what was
  * written stays in the folder; only files on the last such list are ever replaced or removed, so a
- * maker's own notes in the folder are safe. Closed before it is {@link #finish finished}, it leaves
- * everything as it was.
+ * maker's own notes in the folder are safe. Closed before it is {@link #finish finished}, or
+ * stopped by the user, it leaves everything as it was.
  */
 final class OutputFolder implements AutoCloseable {
   static final String MANIFEST = ".hingeleaf-files";
@@ -34,6 +34,8 @@ final class OutputFolder implements AutoCloseable {
   private final Path pack;
   private final Set<String> names = new LinkedHashSet<>();
   private final Set<Path> parents = new LinkedHashSet<>();
+  private final Thread whenStopped = new Thread(this::clear);
+  private boolean cleared;
 
   private OutputFolder(Path folder) throws IOException {
     this.folder = folder;
@@ -52,7 +54,9 @@ final class OutputFolder implements AutoCloseable {
    * @throws DoorException if it cannot be written
    */
   static OutputFolder open(Path folder) {
-    return trying(folder, () -> new OutputFolder(folder));
+    OutputFolder out = trying(folder, () -> new OutputFolder(folder));
+    Runtime.getRuntime().addShutdownHook(out.whenStopped);
+    return out;
   }
 
   /**
@@ -75,7 +79,8 @@ final class OutputFolder implements AutoCloseable {
    * @param name with {@code /} between folders
    * @throws DoorException if it cannot be written
    */
-  void put(String name, byte[] bytes) {
+  synchronized void put(String name, byte[] bytes) {
+    goOn();
     trying(
         folder,
         () -> {
@@ -95,7 +100,8 @@ final class OutputFolder implements AutoCloseable {
    * @throws DoorException if the folder cannot be written, or a file stands in the way that was not
    *     made here; then nothing has changed
    */
-  void finish() {
+  synchronized void finish() {
+    goOn();
     refuseStrangers();
     trying(
         folder,
@@ -107,6 +113,12 @@ final class OutputFolder implements AutoCloseable {
           }
           return moveIn();
         });
+  }
+
+  private void goOn() {
+    if (cleared) {
+      throw new DoorException(Exit.STOPPED, "stopped; nothing was written");
+    }
   }
 
   private interface Disk<T> {
@@ -178,7 +190,17 @@ final class OutputFolder implements AutoCloseable {
   /** Takes away what was laid ready and not put into place. */
   @Override
   public void close() {
-    try (Stream<Path> all = Files.walk(stage)) {
+    clear();
+    try {
+      Runtime.getRuntime().removeShutdownHook(whenStopped);
+    } catch (IllegalStateException e) {
+      return; // the user has stopped us and it runs already
+    }
+  }
+
+  private synchronized void clear() {
+    cleared = true;
+    try (Stream<Path> all = Files.exists(stage) ? Files.walk(stage) : Stream.empty()) {
       for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
         Files.deleteIfExists(p);
       }

@@ -53,4 +53,21 @@ class OutputFolderTest {
           .containsExactlyInAnyOrder("a.txt", OutputFolder.MANIFEST);
     }
   }
+
+  @Test
+  void leftBeforeItIsFinished_everythingIsAsItWas() throws IOException {
+    Path out = folder.resolve("pack");
+    OutputFolder.write(out, Map.of("a.txt", bytes("old")));
+    OutputFolder begun = OutputFolder.open(out);
+    begun.put("a.txt", bytes("new"));
+    begun.put("pieces/b.txt", bytes("b"));
+    begun.close();
+    assertThat(out.resolve("a.txt")).hasContent("old");
+    assertThatThrownBy(() -> begun.put("c.txt", bytes("c"))).hasMessageContaining("stopped");
+    assertThatThrownBy(begun::finish).hasMessageContaining("stopped");
+    try (Stream<Path> all = Files.list(out)) {
+      assertThat(all.map(p -> p.getFileName().toString()))
+          .containsExactlyInAnyOrder("a.txt", OutputFolder.MANIFEST);
+    }
+  }
 }
