@@ -5,12 +5,10 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /**
  * The cells into which many overlapping shapes divide the plane, and which shapes cover each.
@@ -46,19 +44,9 @@ public final class Arrangement {
 
   /** The cells of the shapes; shapes of less than a sliver's area are never covering. */
   public static List<Cell> of(List<Region> shapes) {
-    return of(shapes, 0);
-  }
-
-  /**
-   * The cells of the shapes with their curves drawn more coarsely, which is several times faster.
-   *
-   * @param coarse largest distance, mm, by which a line may be moved (Douglas & Peucker 1973); 0
-   *     for none. A shape that would fold over itself keeps its lines
-   */
-  public static List<Cell> of(List<Region> shapes, double coarse) {
     List<Faces.Border> borders = new ArrayList<>();
     for (int i = 0; i < shapes.size(); i++) {
-      Polygon p = coarser(polygon(shapes.get(i)), coarse);
+      Polygon p = polygon(shapes.get(i));
       if (p.getArea() > Tolerance.AREA_MM2) {
         addBorders(p, i, borders);
       }
@@ -72,14 +60,6 @@ public final class Arrangement {
       }
     }
     return cells;
-  }
-
-  private static Polygon coarser(Polygon p, double coarse) {
-    if (coarse <= 0) {
-      return p;
-    }
-    Geometry simple = DouglasPeuckerSimplifier.simplify(p, coarse);
-    return simple instanceof Polygon q && q.getNumInteriorRing() == p.getNumInteriorRing() ? q : p;
   }
 
   private static Polygon polygon(Faces.Face face) {
