@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
@@ -33,6 +34,7 @@ public final class Sight {
   private final List<Surface> surfaces = new ArrayList<>();
   private final Hiding hiding;
   private final SeenRims rims;
+  private final @Nullable Answer[] answers;
   private final Map<Integer, Relief> reliefs = new HashMap<>();
   private BitSet covered = new BitSet();
   private Drawn drawn = new Drawn(new BitSet(), Set.of(), List.of());
@@ -45,6 +47,7 @@ public final class Sight {
     }
     this.hiding = new Hiding(surfaces);
     this.rims = new SeenRims(surfaces.size());
+    this.answers = new Answer[surfaces.size()];
   }
 
   /** A scene of which some parts at a time are to be looked at. */
@@ -97,9 +100,7 @@ public final class Sight {
       List<Polygon> left =
           there.get(s.index()) ? hiding.visible(s.index(), there) : List.<Polygon>of();
       visible.add(left);
-      for (Polygon p : left) {
-        shown.add(show(s, p, marked));
-      }
+      shown.addAll(show(s, left, marked));
     }
     shown.sort(
         Comparator.comparing(Shown::window)
@@ -123,9 +124,7 @@ public final class Sight {
     List<VisiblePolygon> out = new ArrayList<>();
     for (Surface s : listed(there)) {
       if (asked.test(s.part())) {
-        for (Polygon p : hiding.visible(s.index(), there)) {
-          out.addAll(show(s, p, marked).polygons);
-        }
+        show(s, hiding.visible(s.index(), there), marked).forEach(p -> out.addAll(p.polygons));
       }
     }
     return out;
@@ -196,6 +195,27 @@ public final class Sight {
     covered = there;
     silhouette = before.with(listed(fresh));
     return silhouette;
+  }
+
+  /** What a surface showed the last time, and what that was about. */
+  private record Answer(
+      List<Polygon> visible, boolean fresh, List<Patch> glued, List<Shown> shown) {
+    boolean isOf(List<Polygon> polygons, boolean marked, List<Patch> patches) {
+      return visible == polygons && fresh == marked && glued == patches;
+    }
+  }
+
+  /** What is seen of a surface; from memory where neither that nor its marks have changed. */
+  private List<Shown> show(Surface s, List<Polygon> visible, Marked marked) {
+    boolean fresh = marked.fresh.contains(s.part().piece().id());
+    List<Patch> glued = marked.glued.getOrDefault(s.part().id(), List.of());
+    Answer last = answers[s.index()];
+    if (last == null || !last.isOf(visible, fresh, glued)) {
+      List<Shown> shown = visible.stream().map(p -> show(s, p, marked)).toList();
+      last = new Answer(visible, fresh, glued, shown);
+      answers[s.index()] = last;
+    }
+    return last.shown;
   }
 
   private Shown show(Surface s, Polygon p, Marked marked) {
