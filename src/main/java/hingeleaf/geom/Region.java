@@ -3,6 +3,7 @@ package hingeleaf.geom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A flat shape with holes, in mm.
@@ -14,6 +15,17 @@ public record Region(Ring outer, List<Ring> holes) {
   public Region {
     outer = outer.anticlockwise();
     holes = holes.stream().map(Ring::clockwise).toList();
+  }
+
+  // Written out for the same reason as those of points.
+  @Override
+  public boolean equals(@Nullable Object o) {
+    return o instanceof Region r && outer.equals(r.outer) && holes.equals(r.holes);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * outer.hashCode() + holes.hashCode();
   }
 
   public static Region of(Ring outer) {

@@ -106,7 +106,7 @@ final class Chain {
   double speed(Shell shell, double[] rate) {
     int end = joints.length - 1;
     if (!slides[end] && stand(end, rate)) {
-      return Math.abs(rate[joints[end]]) * reach(shell, along[end]);
+      return Math.abs(rate[joints[end]]) * aboutLast(shell);
     }
     double turning = 0;
     double moving = 0;
@@ -136,14 +136,19 @@ final class Chain {
     return true;
   }
 
+  /** From the last joint's line, or from its point where the chain turns every way. */
   private double reach(Shell shell) {
     int last = joints.length - 1;
-    return reach(shell, parallel && !slides[last] ? along[last] : Vec3.ZERO);
+    if (parallel && !slides[last]) {
+      return aboutLast(shell);
+    }
+    Vec3 c = at[last];
+    return shell.reach(new double[] {c.x(), c.y(), c.z()}, new double[3]);
   }
 
-  private double reach(Shell shell, Vec3 u) {
-    Vec3 c = at[joints.length - 1];
-    return shell.reach(new double[] {c.x(), c.y(), c.z()}, new double[] {u.x(), u.y(), u.z()});
+  private double aboutLast(Shell shell) {
+    int last = joints.length - 1;
+    return shell.reach(joints[last], at[last], along[last]);
   }
 
   /** Whether all joints turn about one line, on which both bodies' sheets may meet. */

@@ -1,9 +1,12 @@
 package hingeleaf.fold.contact;
 
 import hingeleaf.geom.Rigid;
+import hingeleaf.geom.Vec3;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -25,6 +28,7 @@ final class Shell {
   /** How many triangles a leaf has. */
   final int[] count;
 
+  private final Map<Integer, Double> reaches = new HashMap<>();
   private int used;
 
   /** {@code triangles} as nine numbers each, at least one triangle. */
@@ -101,6 +105,15 @@ final class Shell {
       most = Math.max(most, x * x + y * y + z * z - d * d);
     }
     return Math.sqrt(Math.max(0, most));
+  }
+
+  /** The same for the line of a joint, worked out once: most chains to a body end in one joint. */
+  double reach(int joint, Vec3 at, Vec3 along) {
+    return reaches.computeIfAbsent(joint, j -> reach(numbers(at), numbers(along)));
+  }
+
+  private static double[] numbers(Vec3 v) {
+    return new double[] {v.x(), v.y(), v.z()};
   }
 
   /** This surface moved; for trying a part at another place. */

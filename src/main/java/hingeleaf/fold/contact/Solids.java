@@ -20,16 +20,25 @@ import org.jspecify.annotations.Nullable;
 
 /** The parts of a made card as sheets and prisms. */
 final class Solids {
-  private Solids() {}
+  private final MadeCard made;
+
+  /** Of each shape; many cut-outs of a card are cut alike. */
+  private final Map<Region, double[]> triangles = new HashMap<>();
+
+  private Solids(MadeCard made) {
+    this.made = made;
+  }
 
   /** One for each panel, in their order. */
   static List<Solid> of(MadeCard made, Linkage linkage) {
+    return new Solids(made).all(linkage);
+  }
+
+  private List<Solid> all(Linkage linkage) {
     Map<String, Join.Glue> laid = new HashMap<>();
     made.card()
         .joins()
-        .forEach(
-            j ->
-                j.<Boolean>match(g -> ornament(made, g, laid), s -> false, p -> false, p -> false));
+        .forEach(j -> j.<Boolean>match(g -> ornament(g, laid), s -> false, p -> false, p -> false));
     List<Solid> all = new ArrayList<>();
     for (int i = 0; i < made.panels().size(); i++) {
       Panel p = made.panels().get(i);
@@ -38,13 +47,13 @@ final class Solids {
       all.add(
           glue == null
               ? sheet(i, p, linkage.bodyOf(i), thickness)
-              : prism(i, p, glue, linkage.bodyOf(i), thickness, made));
+              : prism(i, p, glue, linkage.bodyOf(i), thickness));
     }
     return all;
   }
 
   /** A piece without folds, glued by one face, stands on what it is glued to. */
-  private static boolean ornament(MadeCard made, Join.Glue g, Map<String, Join.Glue> laid) {
+  private boolean ornament(Join.Glue g, Map<String, Join.Glue> laid) {
     Piece piece = made.card().piece(g.a().piece());
     if (piece.scores().isEmpty() && piece.slits().isEmpty()) {
       laid.putIfAbsent(piece.id(), g);
@@ -52,45 +61,35 @@ final class Solids {
     return true;
   }
 
-  private static Solid sheet(int i, Panel p, int body, double thickness) {
-    List<double[]> triangles = new ArrayList<>();
-    face(p.region(), p.made(), 0, triangles);
+  private Solid sheet(int i, Panel p, int body, double thickness) {
+    List<double[]> cut = new ArrayList<>();
+    face(p.region(), p.made(), 0, cut);
     Vec3 at = p.made().apply(p.region().box().centre());
     return new Solid(
-        i,
-        p.piece(),
-        p.id(),
-        body,
-        Shell.of(triangles),
-        false,
-        p.made().normal(),
-        at,
-        0,
-        thickness);
+        i, p.piece(), p.id(), body, Shell.of(cut), false, p.made().normal(), at, 0, thickness);
   }
 
-  private static Solid prism(
-      int i, Panel p, Join.Glue g, int body, double thickness, MadeCard made) {
+  private Solid prism(int i, Panel p, Join.Glue g, int body, double thickness) {
     Vec3 normal = p.made().normal();
     double out = g.a().face() == Face.BACK ? 1 : -1;
     double top = g.raisedBy() + thickness;
-    double host = hostThickness(made, g);
+    double host = hostThickness(g);
     double low = Math.min(host / 2, top / 2) - g.raisedBy();
-    List<double[]> triangles = new ArrayList<>();
-    face(p.region(), p.made(), out * thickness, triangles);
-    wall(p.region().outer(), p.made(), out * low, out * thickness, triangles);
-    p.region().holes().forEach(h -> wall(h, p.made(), out * low, out * thickness, triangles));
+    List<double[]> cut = new ArrayList<>();
+    face(p.region(), p.made(), out * thickness, cut);
+    wall(p.region().outer(), p.made(), out * low, out * thickness, cut);
+    p.region().holes().forEach(h -> wall(h, p.made(), out * low, out * thickness, cut));
     Vec3 up = normal.times(out);
     Vec3 at = p.made().apply(p.region().box().centre()).minus(up.times(g.raisedBy()));
-    return new Solid(i, p.piece(), p.id(), body, Shell.of(triangles), true, up, at, top, thickness);
+    return new Solid(i, p.piece(), p.id(), body, Shell.of(cut), true, up, at, top, thickness);
   }
 
-  private static double hostThickness(MadeCard made, Join.Glue g) {
+  private double hostThickness(Join.Glue g) {
     return made.card().piece(g.b().piece()).stock().thickness();
   }
 
-  private static void face(Region region, Rigid pose, double z, List<double[]> out) {
-    double[] flat = Triangles.of(region);
+  private void face(Region region, Rigid pose, double z, List<double[]> out) {
+    double[] flat = triangles.computeIfAbsent(region, Triangles::of);
     for (int i = 0; i < flat.length; i += 6) {
       Vec3 a = pose.apply(new Vec3(flat[i], flat[i + 1], z));
       Vec3 b = pose.apply(new Vec3(flat[i + 2], flat[i + 3], z));
