@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A closed line of straight edges, in mm; the last point joins the first, which is not repeated.
@@ -20,6 +21,17 @@ public record Ring(List<Vec2> points) {
     }
   }
 
+  // Written out for the same reason as those of points.
+  @Override
+  public boolean equals(@Nullable Object o) {
+    return o instanceof Ring r && points.equals(r.points);
+  }
+
+  @Override
+  public int hashCode() {
+    return points.hashCode();
+  }
+
   /** The anticlockwise rectangle with these two corners. */
   public static Ring rectangle(double x0, double y0, double x1, double y1) {
     return new Ring(
@@ -28,10 +40,17 @@ public record Ring(List<Vec2> points) {
 
   /** Signed area in mm2, positive where anticlockwise (the shoelace formula). */
   public double area() {
+    // Without vectors between, for every region that is moved asks which way round it runs.
     Vec2 o = points.get(0);
     double twice = 0;
-    for (int i = 1; i + 1 < points.size(); i++) {
-      twice += points.get(i).minus(o).cross(points.get(i + 1).minus(o));
+    double x = 0;
+    double y = 0;
+    for (Vec2 p : points) {
+      double dx = p.x() - o.x();
+      double dy = p.y() - o.y();
+      twice += x * dy - y * dx;
+      x = dx;
+      y = dy;
     }
     return twice / 2;
   }

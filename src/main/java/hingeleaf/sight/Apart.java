@@ -15,7 +15,7 @@ final class Apart {
   /** Lines nearer than this, mm, are taken to touch: far below what joins vertices. */
   private static final double NEAR = 1e-9;
 
-  private double[] lines = new double[256];
+  private double[] lines = new double[64];
   private int count;
 
   private Apart() {}
