@@ -8,7 +8,9 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +23,9 @@ import java.util.stream.Stream;
  *
  * <p>Everything is first written to a folder beside, then renamed into place. A list of what was
  * written stays in the folder; only files on the last such list are ever replaced or removed, so a
- * maker's own notes in the folder are safe. Closed before it is {@link #finish finished}, or
- * stopped by the user, it leaves everything as it was.
+ * maker's own notes in the folder are safe. A file that would not change is left as it stands, so
+ * that its date tells which sheets must be printed anew. Closed before it is {@link #finish
+ * finished}, or stopped by the user, it leaves everything as it was.
  */
 final class OutputFolder implements AutoCloseable {
   static final String MANIFEST = ".hingeleaf-files";
@@ -33,6 +36,7 @@ final class OutputFolder implements AutoCloseable {
   private final Path stage;
   private final Path pack;
   private final Set<String> names = new LinkedHashSet<>();
+  private final Set<String> unchanged = new HashSet<>();
   private final Set<Path> parents = new LinkedHashSet<>();
   private final Thread whenStopped = new Thread(this::clear);
   private boolean cleared;
@@ -74,7 +78,7 @@ final class OutputFolder implements AutoCloseable {
   }
 
   /**
-   * Lays one file ready beside.
+   * Lays one file ready beside, unless it stands in the folder already.
    *
    * @param name with {@code /} between folders
    * @throws DoorException if it cannot be written
@@ -84,14 +88,31 @@ final class OutputFolder implements AutoCloseable {
     trying(
         folder,
         () -> {
-          Path target = pack.resolve(name);
-          Path parent = target.getParent();
-          if (parent != null && parents.add(parent)) {
-            Files.createDirectories(parent);
-          }
           names.add(name);
-          return Files.write(target, bytes);
+          return stands(name, bytes) ? unchanged.add(name) : lay(name, bytes);
         });
+  }
+
+  private boolean stands(String name, byte[] bytes) {
+    Path file = folder.resolve(name);
+    try {
+      return ours.contains(name)
+          && Files.isRegularFile(file)
+          && Files.size(file) == bytes.length
+          && Arrays.equals(Files.readAllBytes(file), bytes);
+    } catch (IOException e) {
+      return false; // what cannot be read can still be replaced
+    }
+  }
+
+  private boolean lay(String name, byte[] bytes) throws IOException {
+    Path target = pack.resolve(name);
+    Path parent = target.getParent();
+    if (parent != null && parents.add(parent)) {
+      Files.createDirectories(parent);
+    }
+    Files.write(target, bytes);
+    return true;
   }
 
   /**
@@ -164,7 +185,9 @@ final class OutputFolder implements AutoCloseable {
       Files.createDirectories(folder.resolve(pack.relativize(parent)));
     }
     for (String name : names) {
-      replace(name);
+      if (!unchanged.contains(name)) {
+        replace(name);
+      }
     }
     replace(MANIFEST);
     for (String name : ours) {

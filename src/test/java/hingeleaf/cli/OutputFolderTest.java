@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -42,6 +44,26 @@ class OutputFolderTest {
         .hasMessageContaining("plan.pdf was not made by hingeleaf");
     assertThat(out.resolve("plan.pdf")).hasContent("not ours");
     assertThat(out.resolve("a.txt")).doesNotExist();
+  }
+
+  @Test
+  void whatWouldNotChangeKeepsItsDate_andWhatIsGoneIsMadeAgain() throws IOException {
+    Path out = folder.resolve("pack");
+    Map<String, byte[]> first =
+        Map.of("plan.pdf", bytes("one"), "a.svg", bytes("a"), "b.svg", bytes("b"));
+    OutputFolder.write(out, first);
+    FileTime old = FileTime.from(Instant.parse("2020-02-02T02:02:02Z"));
+    for (String name : first.keySet()) {
+      Files.setLastModifiedTime(out.resolve(name), old);
+    }
+    Files.delete(out.resolve("b.svg"));
+    OutputFolder.write(
+        out, Map.of("plan.pdf", bytes("two"), "a.svg", bytes("a"), "b.svg", bytes("b")));
+    assertThat(Files.getLastModifiedTime(out.resolve("a.svg"))).isEqualTo(old);
+    assertThat(out.resolve("a.svg")).hasContent("a");
+    assertThat(Files.getLastModifiedTime(out.resolve("plan.pdf"))).isNotEqualTo(old);
+    assertThat(out.resolve("plan.pdf")).hasContent("two");
+    assertThat(out.resolve("b.svg")).hasContent("b");
   }
 
   @Test
