@@ -3,7 +3,11 @@ package hingeleaf.geom;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
@@ -44,13 +48,15 @@ public final class Arrangement {
 
   /** The cells of the shapes; shapes of less than a sliver's area are never covering. */
   public static List<Cell> of(List<Region> shapes) {
-    List<Faces.Border> borders = new ArrayList<>();
+    Map<List<Coordinate>, BitSet> bounded = new LinkedHashMap<>();
     for (int i = 0; i < shapes.size(); i++) {
       Polygon p = polygon(shapes.get(i));
       if (p.getArea() > Tolerance.AREA_MM2) {
-        addBorders(p, i, borders);
+        bound(p, i, bounded);
       }
     }
+    List<Faces.Border> borders = new ArrayList<>();
+    bounded.forEach((r, which) -> borders.add(new Faces.Border(closed(r), which)));
     List<Cell> cells = new ArrayList<>();
     for (Faces.Face face : Faces.of(borders, GRID_MM)) {
       Polygon p = polygon(face);
@@ -68,11 +74,29 @@ public final class Arrangement {
         face.holes().stream().map(FACTORY::createLinearRing).toArray(LinearRing[]::new));
   }
 
-  private static void addBorders(Polygon p, int shape, List<Faces.Border> borders) {
-    borders.add(new Faces.Border(p.getExteriorRing().getCoordinates(), shape));
-    for (int i = 0; i < p.getNumInteriorRing(); i++) {
-      borders.add(new Faces.Border(p.getInteriorRingN(i).getCoordinates(), shape));
+  /** Panels that lie on each other edge to edge, as those of frames alike do, share one ring. */
+  private static void bound(Polygon p, int shape, Map<List<Coordinate>, BitSet> bounded) {
+    for (int i = -1; i < p.getNumInteriorRing(); i++) {
+      LinearRing ring = i < 0 ? p.getExteriorRing() : p.getInteriorRingN(i);
+      bounded.computeIfAbsent(corners(ring), r -> new BitSet()).flip(shape);
     }
+  }
+
+  /** The corners anticlockwise from the least one, so that like rings compare alike. */
+  private static List<Coordinate> corners(LinearRing ring) {
+    List<Coordinate> all = new ArrayList<>(Arrays.asList(ring.getCoordinates()));
+    all.remove(all.size() - 1);
+    if (!Orientation.isCCWArea(ring.getCoordinates())) {
+      Collections.reverse(all);
+    }
+    Collections.rotate(all, -all.indexOf(Collections.min(all)));
+    return all;
+  }
+
+  private static Coordinate[] closed(List<Coordinate> corners) {
+    Coordinate[] ring = corners.toArray(new Coordinate[corners.size() + 1]);
+    ring[corners.size()] = ring[0];
+    return ring;
   }
 
   private static Polygon polygon(Region r) {

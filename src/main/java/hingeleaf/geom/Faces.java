@@ -25,8 +25,8 @@ import org.locationtech.jts.noding.NodedSegmentString;
  * it, so that one look at where a connected part lies tells the cover of all its faces.
  */
 final class Faces {
-  /** One ring of a shape. */
-  record Border(Coordinate[] ring, int shape) {}
+  /** A ring, and the shapes that it bounds. */
+  record Border(Coordinate[] ring, BitSet shapes) {}
 
   /**
    * A face that something covers.
@@ -71,7 +71,8 @@ final class Faces {
   /**
    * The faces that anything covers, in an order fixed by the input.
    *
-   * @param borders rings in any direction; those of one shape do not cross
+   * @param borders rings in any direction; those of one shape do not cross, nor do two have one
+   *     ring
    * @param tolerance distance, mm, within which points become one
    */
   static List<Face> of(List<Border> borders, double tolerance) {
@@ -96,18 +97,16 @@ final class Faces {
 
   /** Adds a piece of a border; where it lies on an edge already, it ends along that. */
   private void add(Coordinate[] line, int border) {
-    int shape = borders.get(border).shape;
+    BitSet shapes = borders.get(border).shapes;
     for (int half : leaving.getOrDefault(line[0], List.of())) {
       if (lines.get(half)[1].equals2D(line[1])) {
-        ends.get(half / 2).flip(shape);
+        ends.get(half / 2).xor(shapes);
         edges.get(border).add(half / 2);
         return;
       }
     }
-    BitSet end = new BitSet();
-    end.set(shape);
     edges.get(border).add(ends.size());
-    ends.add(end);
+    ends.add((BitSet) shapes.clone());
     leave(line);
     leave(reversed(line));
   }
@@ -221,7 +220,7 @@ final class Faces {
     for (int i = 0; i < borders.size(); i++) {
       int part = part(i, left);
       if (part >= 0 && part != rim.part && within(at, borders.get(i).ring)) {
-        cover.flip(borders.get(i).shape);
+        cover.xor(borders.get(i).shapes);
       }
     }
     return cover;
