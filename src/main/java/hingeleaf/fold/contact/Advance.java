@@ -89,9 +89,9 @@ final class Advance {
       double end = Math.min(1, until * rates.length - leg);
       while (share < end) {
         if (++steps > STEPS) {
-          return outcome(End.UNDECIDED, leg, share, chain.pose(course.at(leg, share)));
+          return outcome(End.UNDECIDED, leg, share, pose(chain, leg, share));
         }
-        Rigid rel = chain.pose(course.at(leg, share));
+        Rigid rel = pose(chain, leg, share);
         double left = speed * (end - share);
         double boxes = gap.boxes(a.shell(), b.shell(), rel);
         if (!resting && boxes <= paper && parallel(a, b, rel, LAID_RAD)) {
@@ -115,6 +115,10 @@ final class Advance {
       }
     }
     return new Outcome(End.CLEAR, rates.length - 1, 1, Vec3.ZERO, Rigid.IDENTITY);
+  }
+
+  private Rigid pose(Chain chain, int leg, double share) {
+    return chain.pose(course.nodes.get(leg), course.nodes.get(leg + 1), share);
   }
 
   private double distance(Solid a, Solid b, Rigid rel, double below) {

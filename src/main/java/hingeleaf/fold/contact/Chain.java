@@ -83,18 +83,25 @@ final class Chain {
 
   /** From the second body's made-pose coordinates to the first's, at these joint values. */
   Rigid pose(double[] q) {
-    Rigid pose = Rigid.IDENTITY;
+    return pose(q, q, 0);
+  }
+
+  /** The same at a share of the way from some joint values to others. */
+  Rigid pose(double[] from, double[] to, double share) {
+    Motion motion = new Motion();
     for (int k = joints.length - 1; k >= 0; k--) {
-      double value = sign[k] * q[joints[k]];
-      if (value != 0) {
-        Rigid joint =
-            slides[k]
-                ? Rigid.translation(along[k].times(value))
-                : Rigid.turning(at[k], along[k], value);
-        pose = pose == Rigid.IDENTITY ? joint : pose.then(joint);
+      int j = joints[k];
+      double value = sign[k] * (from[j] + share * (to[j] - from[j]));
+      if (value == 0) {
+        continue;
+      }
+      if (slides[k]) {
+        motion.slide(along[k], value);
+      } else {
+        motion.turn(at[k], along[k], value);
       }
     }
-    return pose;
+    return motion.rigid();
   }
 
   /**
