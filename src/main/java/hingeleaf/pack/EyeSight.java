@@ -158,6 +158,9 @@ public final class EyeSight {
     if (!body.ink && !wanted.equals("hidden") && sight.clear(there, body::isOf)) {
       return Optional.empty();
     }
+    if (!body.ink && wanted.equals("some") && sight.shows(there, body::isOf, MISSED)) {
+      return Optional.empty();
+    }
     Map<String, List<Region>> visible = body.visible(sight.areas(there, body::isOf));
     double whole = body.panels.values().stream().mapToDouble(Overlay::area).sum();
     double seen = visible.values().stream().mapToDouble(Overlay::area).sum();

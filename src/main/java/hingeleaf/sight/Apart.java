@@ -139,7 +139,7 @@ final class Apart {
   }
 
   /** Whether a point that lies on no edge lies inside. */
-  private static boolean holds(Polygon p, Coordinate at) {
+  static boolean holds(Polygon p, Coordinate at) {
     if (!p.getEnvelopeInternal().covers(at)
         || !PointLocation.isInRing(at, p.getExteriorRing().getCoordinates())) {
       return false;

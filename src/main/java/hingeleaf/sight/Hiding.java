@@ -91,7 +91,8 @@ final class Hiding {
     return before;
   }
 
-  private List<Polygon> hiders(int i, BitSet which) {
+  /** What each of some surfaces hides of one. */
+  List<Polygon> hiders(int i, BitSet which) {
     List<Polygon> all = new ArrayList<>();
     for (int j = which.nextSetBit(0); j >= 0; j = which.nextSetBit(j + 1)) {
       Geometry shape = hider(i, j);

@@ -147,6 +147,27 @@ public final class Sight {
                     && hiding.before(s.index(), there).isEmpty());
   }
 
+  /**
+   * Whether so much of a part is seen for certain, looked at from far away: quicker to tell than
+   * what is seen of it. False where it is in doubt, and where more than one part is asked about.
+   *
+   * @param which the parts that are there
+   * @param asked the part that is asked about
+   * @param share of the part's area, more than 0
+   */
+  public boolean shows(Predicate<Placed> which, Predicate<Placed> asked, double share) {
+    BitSet there = there(which);
+    List<Surface> all = surfaces.stream().filter(s -> asked.test(s.part())).toList();
+    if (!camera.parallel() || all.size() != 1 || !there.get(all.get(0).index())) {
+      return false;
+    }
+    Surface s = all.get(0);
+    return s.shape() instanceof Polygon p
+        && !p.isEmpty()
+        && Glimpse.sure(
+            p, hiding.hiders(s.index(), hiding.before(s.index(), there)), share * p.getArea());
+  }
+
   private BitSet there(Predicate<Placed> which) {
     BitSet there = new BitSet();
     surfaces.stream().filter(s -> which.test(s.part())).forEach(s -> there.set(s.index()));
