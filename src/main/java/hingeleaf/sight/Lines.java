@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.hprtree.HPRtree;
 
@@ -84,17 +85,20 @@ final class Lines {
   private List<Draft> once() {
     List<Draft> sorted = new ArrayList<>(drafts);
     sorted.sort(Comparator.comparing(Draft::inner));
+    Envelope[] boxes = new Envelope[sorted.size()];
     HPRtree tree = new HPRtree();
-    for (int i = 0; i < sorted.size(); i++) {
-      tree.insert(Outline.box(sorted.get(i).at()), i);
+    for (int i = 0; i < boxes.length; i++) {
+      boxes[i] = Outline.box(sorted.get(i).at());
+      tree.insert(boxes[i], i);
     }
     List<Draft> out = new ArrayList<>();
-    for (int i = 0; i < sorted.size(); i++) {
+    List<Spans.Span> taken = new ArrayList<>();
+    for (int i = 0; i < boxes.length; i++) {
       Draft d = sorted.get(i);
-      List<Spans.Span> taken = new ArrayList<>();
       int place = i;
+      taken.clear();
       tree.query(
-          Outline.box(d.at()),
+          boxes[i],
           found -> {
             int j = (Integer) found;
             if (j < place) {
@@ -102,7 +106,9 @@ final class Lines {
             }
           });
       Spans free = Spans.whole().minus(Spans.union(taken));
-      free.on(d.at()).forEach(s -> out.add(new Draft(d.rim.at(s), d.index, d.inner)));
+      for (Segment at : free.on(d.at())) {
+        out.add(at.equals(d.at()) ? d : new Draft(d.rim.at(at), d.index, d.inner));
+      }
     }
     return out;
   }

@@ -318,7 +318,10 @@ public final class Sight {
   private static Box box(List<VisiblePolygon> polygons, List<VisibleLine> lines) {
     List<Vec2> points = new ArrayList<>();
     polygons.forEach(p -> points.addAll(p.region().outer().points()));
-    lines.forEach(l -> points.addAll(List.of(l.at().from(), l.at().to())));
+    for (VisibleLine l : lines) {
+      points.add(l.at().from());
+      points.add(l.at().to());
+    }
     return points.isEmpty() ? new Box(0, 0, 0, 0) : Box.around(points);
   }
 }

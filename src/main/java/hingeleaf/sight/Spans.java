@@ -132,8 +132,15 @@ record Spans(List<Span> parts) {
     return parts.isEmpty();
   }
 
+  private boolean isWhole() {
+    return parts.size() == 1 && parts.get(0).from == 0 && parts.get(0).to == 1;
+  }
+
   /** These parts of a line, those shorter than the sliver tolerance dropped. */
   List<Segment> on(Segment line) {
+    if (parts.isEmpty() || isWhole()) {
+      return parts.isEmpty() || line.length() < Tolerance.SLIVER_MM ? List.of() : List.of(line);
+    }
     Vec2 d = line.to().minus(line.from());
     List<Segment> out = new ArrayList<>();
     for (Span s : parts) {
