@@ -11,8 +11,11 @@ public final class Depths {
 
   /** One for each piece with sides, in the card's order, mm. */
   public static List<Double> of(Card card) {
+    return of(card, new PanelBoxes());
+  }
+
+  static List<Double> of(Card card, PanelBoxes panels) {
     List<Double> sides = new ArrayList<>();
-    PanelBoxes panels = new PanelBoxes();
     for (Piece p : card.pieces()) {
       p.labels().stream()
           .filter(l -> l.name().startsWith("side-"))

@@ -384,6 +384,11 @@ final class GlueWords {
     return Says.edge(g, panels.box(behind, g.b().panel()));
   }
 
+  /** How deep each stage is. */
+  List<Double> depths() {
+    return Depths.of(card, panels);
+  }
+
   /** How deep the side at a tab is: from the tab's fold to the next one. */
   private double depth(Join.Glue g) {
     Piece p = card.piece(g.a().piece());

@@ -418,7 +418,7 @@ final class WorkOrder {
   }
 
   private void last() {
-    List<Double> sides = Depths.of(card);
+    List<Double> sides = glueWords.depths();
     double papers =
         card.pieces().stream()
             .filter(p -> from(p).size() > 1 || p.id().equals(card.roots().get(0).piece()))
