@@ -23,10 +23,13 @@ final class CardViews {
   /**
    * Drawn at a third of its size or less, a line so far out is out by less than a printer's dot.
    */
-  private static final double COARSE_MM = 0.08;
+  private static final double COARSE_MM = 0.12;
 
   /** The standing card is shown large too: a third of a pixel of the largest picture. */
-  private static final double FINE_MM = 0.04;
+  private static final double FINE_MM = 0.05;
+
+  /** The look in which the whole card is shown large. */
+  static final Look FRONT = Look.threeQuarter();
 
   private final Pack pack;
   private final Posed still;
@@ -56,7 +59,7 @@ final class CardViews {
   }
 
   View view(Wanted wanted, Posed pose, Look look) {
-    double coarse = pose == still ? FINE_MM : COARSE_MM;
+    double coarse = pose == still && look == FRONT ? FINE_MM : COARSE_MM;
     return seen(
         wanted,
         sights

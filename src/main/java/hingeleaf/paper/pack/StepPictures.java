@@ -43,7 +43,7 @@ final class StepPictures {
   /** How far along its way to flat a card is drawn, so that its layers still show. */
   private static final double NEARLY_FLAT = 0.86;
 
-  private static final Look FRONT = Look.threeQuarter();
+  private static final Look FRONT = CardViews.FRONT;
   private static final Look BEHIND = Look.turned(Math.PI - Math.toRadians(28), Math.toRadians(22));
 
   /** How far along that way the stays are put away and nothing else has moved much. */
