@@ -78,6 +78,7 @@ final class StepPictures {
   private final CardViews views;
   private final Posed still;
   private final Map<Integer, Optional<Drawing>> drawn = new HashMap<>();
+  private final Map<Integer, Cell> hatched = new HashMap<>();
 
   /**
    * Pictures for pages of a style.
@@ -105,6 +106,8 @@ final class StepPictures {
       pack.goOn();
       if (!ON_THE_WAY.contains(step.kind())) {
         drawn.put(step.number(), draw(step));
+      } else if (step.kind() == Step.Kind.CLOSE_FLAT) {
+        hatched.put(step.number(), hatched(step)); // while the other tab of its piece is in sight
       }
     }
     return views.view(new CardViews.Wanted(all(), Set.of(), List.of()), still, FRONT);
@@ -327,21 +330,25 @@ final class StepPictures {
   /** The tab with its glue, seen from behind; then the card so far with the new layer. */
   private List<Cell> tab(Step step, boolean flat) {
     Join.Glue g = glues(step).get(0);
-    boolean away = faces(g.a()) < 0;
-    Cell glue =
-        cell(
-            Set.of(g.a().piece()),
-            Set.of(g.a().piece()),
-            List.of(g.a()),
-            still,
-            away ? BEHIND : FRONT,
-            g.a().piece() + (away ? ", from behind" : "") + ": glue on the hatched tab");
+    Cell glue = hatched.computeIfAbsent(step.number(), n -> hatched(step));
     Posed pose = flat ? nearlyFlat() : still;
     String words = flat ? "pressed flat (drawn a little open)" : "set on the edge";
     Look look = faces(g.b()) < 0 ? BEHIND : FRONT;
     Cell then =
         cell(SoFar.pieces(pack, step), Set.of(g.a().piece()), List.of(g.b()), pose, look, words);
     return List.of(glue, flat ? swung(then, g.a().piece(), pose) : then);
+  }
+
+  private Cell hatched(Step step) {
+    Join.Glue g = glues(step).get(0);
+    boolean away = faces(g.a()) < 0;
+    return cell(
+        Set.of(g.a().piece()),
+        Set.of(g.a().piece()),
+        List.of(g.a()),
+        still,
+        away ? BEHIND : FRONT,
+        g.a().piece() + (away ? ", from behind" : "") + ": glue on the hatched tab");
   }
 
   /** How far towards the viewer a glued face looks in the made card, -1 to 1. */
