@@ -31,6 +31,9 @@ final class MaskChapter {
   /** How far inside a part's edge its pricks are, mm. */
   private static final double INSIDE = 2;
 
+  /** In a smaller part a name would lie over the pricks, mm. */
+  private static final double LEAST_NAMED_INSIDE = 16;
+
   private static final double ROOM = 4;
   private static final double OVERLAP = 10;
   private static final Pen EDGE = Pen.solid(0.18, Look.INK);
@@ -76,6 +79,7 @@ final class MaskChapter {
     for (int i = 0; i < glues.size(); i++) {
       part(at.parts().get(i).moved(by), glues.get(i).a().piece(), panel, marks);
     }
+    bottom(panel, marks);
     String name = at.base().piece().name();
     String face = glues.get(0).b().face() == Face.FRONT ? "good face up" : "turned over, back up";
     tiles(name + ", " + face, panel.width(), panel.height(), marks, all);
@@ -91,15 +95,17 @@ final class MaskChapter {
     for (double[] t : ticks) {
       marks.add(new Mark.Stroke(Path.line(new Vec2(t[0], t[1]), new Vec2(t[2], t[3])), EDGE));
     }
+  }
+
+  /** On a ground of its own, for a part may end here. */
+  private void bottom(Box panel, List<Mark> marks) {
+    String words = "bottom edge";
+    Vec2 at = new Vec2(panel.width() / 2 + 3, 1.5);
+    double wide = style.fonts().width(words, Weight.ITALIC, Look.TINY);
     marks.add(
-        new Mark.Words(
-            "bottom edge",
-            new Vec2(w / 2 + 3, 1.5),
-            Look.TINY,
-            Weight.ITALIC,
-            Anchor.START,
-            Look.QUIET,
-            0));
+        new Mark.Fill(
+            Path.rectangle(at.x() - 0.5, 0.6, at.x() + wide + 0.5, Look.TINY + 1.4), "#ffffff"));
+    marks.add(new Mark.Words(words, at, Look.TINY, Weight.ITALIC, Anchor.START, Look.QUIET, 0));
   }
 
   private static void part(Region part, String name, Box panel, List<Mark> marks) {
@@ -112,7 +118,11 @@ final class MaskChapter {
       }
     }
     Box box = part.box();
-    Vec2 at = new Vec2(box.centre().x(), box.minY() + box.height() * 0.5 - Look.TINY * 0.33);
+    double middle = box.centre().y() - Look.TINY * 0.33;
+    double below = box.minY() - 1.6 * Look.TINY; // clear of the rings too
+    double beside = below > Look.TINY ? below : box.maxY() + 0.8 * Look.TINY;
+    boolean small = Math.min(box.width(), box.height()) < LEAST_NAMED_INSIDE;
+    Vec2 at = new Vec2(box.centre().x(), small ? beside : middle);
     marks.add(new Mark.Words(name, at, Look.TINY, Weight.ITALIC, Anchor.MIDDLE, Look.QUIET, 0));
   }
 
